@@ -1,0 +1,27 @@
+import { defineConfig } from '@playwright/test';
+import { chromiumArguments, findChromium } from './tests/browser/fixtures/chromium';
+
+export default defineConfig({
+  testDir: 'tests/browser',
+  testMatch: '**/*.spec.ts',
+  outputDir: 'test-results',
+  fullyParallel: false,
+  // Two cores: a browser and a server for each of two workers would starve one another.
+  workers: 1,
+  retries: 0,
+  forbidOnly: true,
+  timeout: 90_000,
+  expect: { timeout: 15_000 },
+  reporter: [['list']],
+  use: {
+    browserName: 'chromium',
+    launchOptions: { executablePath: findChromium(), args: chromiumArguments },
+    locale: 'en-US',
+    timezoneId: 'America/New_York',
+    viewport: { width: 1280, height: 800 },
+    deviceScaleFactor: 1,
+    colorScheme: 'light',
+    trace: 'retain-on-failure',
+    screenshot: 'only-on-failure',
+  },
+});
