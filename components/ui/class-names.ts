@@ -1,0 +1,4 @@
+/** The class names that apply, in one attribute. */
+export function classNames(...names: (string | false | null | undefined)[]): string {
+  return names.filter(Boolean).join(' ');
+}
