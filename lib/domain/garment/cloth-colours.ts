@@ -1,0 +1,48 @@
+/** Colours a flat is drawn with on one cloth: hex strings. Lines stay readable on white and on black. */
+export type ClothColours = {
+  readonly cloth: string;
+  readonly shade: string;
+  readonly rib: string;
+  readonly seam: string;
+  readonly outline: string;
+};
+
+/** Ink of the outline; also the darkest line used on light cloth. */
+const OUTLINE = '#24222B';
+
+/** The drawing colours that go with a cloth colour given as `#RRGGBB`. */
+export function clothColours(hex: string): ClothColours {
+  const light = relativeLuminance(hex) > 0.18;
+  return {
+    cloth: hex,
+    shade: mixed(hex, '#000000', light ? 0.16 : 0.34),
+    rib: mixed(hex, light ? '#000000' : '#FFFFFF', light ? 0.035 : 0.05),
+    seam: light ? mixed(hex, OUTLINE, 0.42) : mixed(hex, '#FFFFFF', 0.45),
+    outline: light ? OUTLINE : mixed(hex, '#000000', 0.55),
+  };
+}
+
+/** Relative luminance, 0 black to 1 white. Source: WCAG 2.2, definition of relative luminance. */
+export function relativeLuminance(hex: string): number {
+  const [r, g, b] = channels(hex).map((value) => {
+    const share = value / 255;
+    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+  }) as [number, number, number];
+  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+}
+
+function mixed(hex: string, other: string, share: number): string {
+  const [from, to] = [channels(hex), channels(other)];
+  return `#${from
+    .map((value, index) =>
+      Math.round(value + ((to[index] ?? 0) - value) * share)
+        .toString(16)
+        .padStart(2, '0'),
+    )
+    .join('')}`.toUpperCase();
+}
+
+function channels(hex: string): number[] {
+  if (!/^#[0-9a-f]{6}$/i.test(hex)) throw new Error(`not a colour: ${hex}`);
+  return [1, 3, 5].map((start) => Number.parseInt(hex.slice(start, start + 2), 16));
+}

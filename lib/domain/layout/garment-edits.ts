@@ -1,0 +1,118 @@
+import type { ArtRef } from '../art/art-ref';
+import { completeMeasures } from '../garment/kinds';
+import { type StarterChart, USUAL_CUT_TOLERANCE } from '../garment/starter-charts';
+import type { Cloth, Garment, GarmentBlank, LayoutDocument, Print, SizeCount, SizeGroup, SizeKey } from './document';
+import type { LocationId } from './locations';
+import { LOCATIONS } from './locations';
+import { keyOf, offeredSizes, sameSize } from './sizes';
+import { startingGroups } from './starting-groups';
+
+/** A blank as a layout holds it, with every measure resolved, from a chart. Throws when the chart's measures cannot be. */
+export function blankFromChart(chart: StarterChart, blankId: string, name: string, fabric: string): GarmentBlank {
+  return {
+    blankId,
+    name,
+    kind: chart.kind,
+    ageBand: chart.ageBand,
+    fabric,
+    cutToleranceUm: { ...USUAL_CUT_TOLERANCE },
+    sizes: chart.sizes.map(({ id, label, entered }) => {
+      const completed = completeMeasures(chart.kind, entered);
+      if (!completed.ok)
+        throw new Error(`chart ${chart.id}, size ${id}: ${completed.refusal.reason} (${completed.refusal.measure})`);
+      return { sizeId: id, label, measuresUm: completed.measures.um, estimated: [...completed.measures.estimated] };
+    }),
+  };
+}
+
+/** The layout with one more garment. Prints stay on the garments they were on. */
+export function addGarment(layout: LayoutDocument, garment: Garment): LayoutDocument {
+  return { ...layout, garments: [...layout.garments, garment] };
+}
+
+/** The layout without a garment, without the prints that were on no other, and without its sizes in the groups of those that were. */
+export function removeGarment(layout: LayoutDocument, garmentId: string): LayoutDocument {
+  const gone = layout.garments.find((garment) => garment.garmentId === garmentId);
+  const blankIds = new Set(gone?.blanks.map(({ blankId }) => blankId));
+  return {
+    ...layout,
+    garments: layout.garments.filter((garment) => garment.garmentId !== garmentId),
+    prints: layout.prints
+      .map((print) => ({
+        ...print,
+        garmentIds: print.garmentIds.filter((id) => id !== garmentId),
+        sizeGroups: print.sizeGroups
+          .map((group) => ({ ...group, members: group.members.filter(({ blankId }) => !blankIds.has(blankId)) }))
+          .filter(({ members }) => members.length > 0),
+      }))
+      .filter(({ garmentIds }) => garmentIds.length > 0),
+  };
+}
+
+/** The layout with a garment's counts replaced; zeros are dropped. Throws for a size the garment does not offer. */
+export function setCounts(layout: LayoutDocument, garmentId: string, counts: readonly SizeCount[]): LayoutDocument {
+  return editGarment(layout, garmentId, (garment) => {
+    for (const count of counts) {
+      if (!offeredSizes(garment).some((offered) => sameSize(keyOf(offered), count))) {
+        throw new Error(`${garment.name} has no size ${count.blankId}/${count.sizeId}`);
+      }
+    }
+    return { ...garment, counts: counts.filter(({ quantity }) => quantity > 0) };
+  });
+}
+
+/** The layout with a garment renamed or in another cloth. */
+export function restyleGarment(
+  layout: LayoutDocument,
+  garmentId: string,
+  style: { name: string; cloth: Cloth },
+): LayoutDocument {
+  return editGarment(layout, garmentId, (garment) => ({ ...garment, ...style }));
+}
+
+function editGarment(layout: LayoutDocument, garmentId: string, edit: (garment: Garment) => Garment): LayoutDocument {
+  return {
+    ...layout,
+    garments: layout.garments.map((garment) => (garment.garmentId === garmentId ? edit(garment) : garment)),
+  };
+}
+
+/** A new print of a picture at a location, with starting values for every size; null where the location does not suit a garment. */
+export function startingPrint(
+  layout: Pick<LayoutDocument, 'garments'>,
+  art: ArtRef,
+  {
+    printId,
+    name,
+    garmentIds,
+    locationId,
+    newId,
+  }: { printId: string; name: string; garmentIds: string[]; locationId: LocationId; newId: () => string },
+): Print | null {
+  const garments = layout.garments.filter(({ garmentId }) => garmentIds.includes(garmentId));
+  const sizeGroups = startingGroups(locationId, garments, art, newId);
+  if (!sizeGroups || sizeGroups.length === 0) return null;
+  return {
+    printId,
+    name,
+    garmentIds,
+    side: LOCATIONS[locationId].side,
+    locationId,
+    content: { kind: 'art', art },
+    turnCentideg: 0,
+    sizeGroups,
+  };
+}
+
+/** Sizes of the printed garments that no size group of the print holds: always empty in a whole layout. */
+export function sizesWithoutGroup(
+  layout: Pick<LayoutDocument, 'garments'>,
+  print: Pick<Print, 'garmentIds' | 'sizeGroups'>,
+): SizeKey[] {
+  return layout.garments
+    .filter(({ garmentId }) => print.garmentIds.includes(garmentId))
+    .flatMap((garment) => offeredSizes(garment).map(keyOf))
+    .filter(
+      (key) => !print.sizeGroups.some(({ members }: SizeGroup) => members.some((member) => sameSize(member, key))),
+    );
+}

@@ -1,0 +1,166 @@
+import { z } from 'zod';
+import { clothColours } from '../garment/cloth-colours';
+import { type FrozenFlat, freezeFlat, SIDES, type Side } from '../garment/flat';
+import { drawFlat, type GarmentKind } from '../garment/kinds';
+import type { Measures } from '../garment/measures';
+import type { Box } from '../geometry/box';
+import type { Garment, GarmentSize, LayoutDocument, Print, SizeKey } from './document';
+import { type PlacedPrint, placeArt } from './placement';
+import { garmentOf, groupFor, sizeOf } from './sizes';
+
+const hex = z.string().regex(/^#[0-9A-Fa-f]{6}$/);
+const strokeSchema = z.object({ hex, widthMm: z.number(), dashMm: z.array(z.number()).optional() });
+
+/** What a shape belongs to: the garment itself, a print, or a tape laid on it to show a reading. */
+export const LAYERS = ['cloth', 'print', 'tape'] as const;
+
+const pathShapeSchema = z.object({
+  kind: z.literal('path'),
+  layer: z.enum(LAYERS),
+  d: z.string(),
+  fill: hex.optional(),
+  stroke: strokeSchema.optional(),
+});
+const imageShapeSchema = z.object({
+  kind: z.literal('image'),
+  layer: z.literal('print'),
+  printId: z.string(),
+  sha256: z.string(),
+  widthPx: z.number(),
+  heightPx: z.number(),
+  /** Maps a pixel position of the upright picture to millimetres. */
+  matrix: z.tuple([z.number(), z.number(), z.number(), z.number(), z.number(), z.number()]),
+});
+/** Text already turned to outlines; `text` says what they spell, for people who hear the picture. */
+const glyphsShapeSchema = z.object({
+  kind: z.literal('glyphs'),
+  layer: z.enum(LAYERS),
+  text: z.string(),
+  d: z.string(),
+  fill: hex,
+});
+
+export const shapeSchema = z.discriminatedUnion('kind', [pathShapeSchema, imageShapeSchema, glyphsShapeSchema]);
+export type Shape = z.infer<typeof shapeSchema>;
+export type ImageShape = z.infer<typeof imageShapeSchema>;
+
+/**
+ * One side of one garment in one size as a flat list of shapes, painted in order, in the millimetres of the flat. Every
+ * surface (table, page, picture, print file) draws a scene and computes nothing about garments itself.
+ */
+export const sceneSchema = z.object({
+  format: z.literal(1),
+  garmentId: z.string(),
+  blankId: z.string(),
+  sizeId: z.string(),
+  side: z.enum(SIDES),
+  lineId: z.string().nullable(),
+  /** Random text in a scene that shows somebody's name, so that its hash tells nothing about the name; null otherwise. */
+  salt: z.string().nullable(),
+  box: z.object({ x: z.number(), y: z.number(), width: z.number(), height: z.number() }),
+  shapes: z.array(shapeSchema),
+});
+export type Scene = z.infer<typeof sceneSchema>;
+
+/** Which drawing of a layout is meant. `lineId` names a person once lettering differs by person; null otherwise. */
+export type SceneKey = {
+  readonly garmentId: string;
+  readonly size: SizeKey;
+  readonly side: Side;
+  readonly lineId: string | null;
+};
+
+const OUTLINE_MM = 1.6;
+const SEAM_MM = 1;
+const STITCH_DASH_MM = [5, 3.2];
+
+/** The scene of one side of one size: cloth first, then its prints in order. Throws for a size or side that is not offered. */
+export function composeScene(layout: Pick<LayoutDocument, 'garments' | 'prints'>, key: SceneKey): Scene {
+  const garment = garmentOf(layout, key.garmentId);
+  const { blank, size } = sizeOf(garment, key.size);
+  const flat = flatOf(blank.kind, size, key.side);
+  return {
+    format: 1,
+    garmentId: garment.garmentId,
+    blankId: blank.blankId,
+    sizeId: size.sizeId,
+    side: key.side,
+    lineId: key.lineId,
+    salt: null,
+    box: flat.box,
+    shapes: [...clothShapes(flat, garment), ...printsOn(layout, key).map((print) => printShape(print, key.size, flat))],
+  };
+}
+
+/** The prints on one side of a garment, in the order they are painted. */
+export function printsOn(
+  layout: Pick<LayoutDocument, 'prints'>,
+  { garmentId, side }: Pick<SceneKey, 'garmentId' | 'side'>,
+): Print[] {
+  return layout.prints.filter((print) => print.side === side && print.garmentIds.includes(garmentId));
+}
+
+/** The flat of a size: the frozen one where the layout was sealed, otherwise drawn from its measures. */
+export function flatOf(kind: GarmentKind, size: GarmentSize, side: Side): FrozenFlat {
+  const frozen = size.flats?.find((flat) => flat.side === side);
+  return frozen ?? drawnFlat(kind, size, side);
+}
+
+/** A print set down on one size. */
+export function placedPrint(print: Print, size: SizeKey, flat: FrozenFlat): PlacedPrint {
+  return placeArt(print.content.art, print.turnCentideg, groupFor(print, size), print.locationId, flat);
+}
+
+const drawn = new WeakMap<GarmentSize, Map<Side, FrozenFlat>>();
+
+/** Drawing a flat is pure, and documents are never changed in place: each size object is drawn once a side. */
+function drawnFlat(kind: GarmentKind, size: GarmentSize, side: Side): FrozenFlat {
+  const known = drawn.get(size) ?? new Map<Side, FrozenFlat>();
+  drawn.set(size, known);
+  const already = known.get(side);
+  if (already) return already;
+  const measures: Measures = { um: size.measuresUm, estimated: size.estimated };
+  const flat = freezeFlat(drawFlat(kind, measures, side));
+  known.set(side, flat);
+  return flat;
+}
+
+function clothShapes(flat: FrozenFlat, garment: Pick<Garment, 'cloth'>): Shape[] {
+  const colours = clothColours(garment.cloth.hex);
+  const fills = { insideBack: colours.shade, sleeve: colours.cloth, body: colours.cloth, rib: colours.rib };
+  return [
+    ...flat.parts.map(({ part, d }): Shape => ({ kind: 'path', layer: 'cloth', d, fill: fills[part] })),
+    ...flat.lines.map(({ line, d }): Shape => {
+      const stitched = line === 'hemStitch' || line === 'sleeveStitch';
+      return {
+        kind: 'path',
+        layer: 'cloth',
+        d,
+        stroke: { hex: colours.seam, widthMm: SEAM_MM, ...(stitched ? { dashMm: STITCH_DASH_MM } : {}) },
+      };
+    }),
+    { kind: 'path', layer: 'cloth', d: flat.outline, stroke: { hex: colours.outline, widthMm: OUTLINE_MM } },
+  ];
+}
+
+function printShape(print: Print, size: SizeKey, flat: FrozenFlat): ImageShape {
+  const { art } = print.content;
+  const { matrix } = placedPrint(print, size, flat);
+  return {
+    kind: 'image',
+    layer: 'print',
+    printId: print.printId,
+    sha256: art.sha256,
+    widthPx: art.widthPx,
+    heightPx: art.heightPx,
+    matrix: [...matrix] as ImageShape['matrix'],
+  };
+}
+
+/** The box every size and side of a garment fits in, so that all of them can be shown at one scale. Millimetres. */
+export function commonBox(scenes: readonly Pick<Scene, 'box'>[], marginMm: number): Box {
+  const halfWidth = Math.max(...scenes.map(({ box }) => Math.max(-box.x, box.x + box.width))) + marginMm;
+  const top = Math.min(...scenes.map(({ box }) => box.y)) - marginMm;
+  const bottom = Math.max(...scenes.map(({ box }) => box.y + box.height)) + marginMm;
+  return { x: -halfWidth, y: top, width: 2 * halfWidth, height: bottom - top };
+}
