@@ -1,0 +1,63 @@
+import type { Server } from 'node:http';
+import next from 'next';
+import { EnvironmentError, environment } from '../env/environment';
+import { createHttpServer } from './http-server';
+import { closeEverything } from './on-shutdown';
+
+/** How long requests under way may take to finish once the server is told to stop. */
+const FINISH_MS = 10_000;
+
+function listen(server: Server, port: number, host: string): Promise<void> {
+  return new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(port, host, () => resolve());
+  });
+}
+
+function listeningProblem(error: unknown, port: number): string | null {
+  if (!(error instanceof Error && 'code' in error)) return null;
+  if (error.code === 'EADDRINUSE') return `Something else already uses port ${port}. Stop it, or set PORT to another.`;
+  if (error.code === 'EACCES') return `Port ${port} is not ours to use. Set PORT to one above 1023.`;
+  if (error.code === 'EADDRNOTAVAIL') return 'HOST is not an address of this computer. Leave it unset, or correct it.';
+  return null;
+}
+
+async function serve(): Promise<void> {
+  const { port, host, publicUrl, trustedProxies } = environment();
+  const development = process.argv.includes('--dev');
+  const app = next({ dev: development, dir: process.cwd(), hostname: host, port });
+  await app.prepare();
+  const handle = app.getRequestHandler();
+  const server = createHttpServer({ handle, trustedProxies, publicUrl });
+  if (development) {
+    const upgrade = app.getUpgradeHandler();
+    server.on('upgrade', (request, socket, head) => void upgrade(request, socket, head));
+  }
+
+  let stopping = false;
+  async function stop(): Promise<void> {
+    if (stopping) return;
+    stopping = true;
+    const closed = new Promise<void>((resolve) => server.close(() => resolve()));
+    server.closeIdleConnections();
+    const impatience = setTimeout(() => server.closeAllConnections(), development ? 0 : FINISH_MS);
+    await closed;
+    clearTimeout(impatience);
+    await app.close();
+    await closeEverything();
+    process.exit(0);
+  }
+  process.on('SIGINT', () => void stop());
+  process.on('SIGTERM', () => void stop());
+
+  await listen(server, port, host);
+  console.log(`Yokemark is at ${publicUrl}`);
+}
+
+try {
+  await serve();
+} catch (error) {
+  const problem = error instanceof EnvironmentError ? error.message : listeningProblem(error, environment().port);
+  console.error(problem ?? error);
+  process.exit(1);
+}
