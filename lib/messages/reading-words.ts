@@ -1,0 +1,63 @@
+import type { AgeBand } from '@/lib/domain/garment/kinds';
+import type { PrintReading } from '@/lib/domain/layout/readings';
+import { formatLength } from '@/lib/domain/measure/format-length';
+import type { LengthUnit, Micrometres } from '@/lib/domain/measure/length';
+import type { Translator } from './translator';
+
+/** The `readings` subject: `translatorFor(locale, 'readings')` on the server, `useTranslations('readings')` in the browser. */
+export type ReadingsTranslator = Translator<'readings'>;
+
+/** What the tape says about a print, one phrase each: `10 in wide`, `3 in below the collar`, `4 in to wearer’s left`. */
+export type ReadingWords = {
+  readonly size: string;
+  readonly sizeWithHeight: string;
+  readonly drop: string;
+  readonly across: string;
+};
+
+/** A print's reading in words, lengths in `unit`. */
+export function readingWords(t: ReadingsTranslator, reading: PrintReading, unit: LengthUnit): ReadingWords {
+  const { widthUm, heightUm } = reading;
+  const width = formatLength(widthUm, unit);
+  return {
+    size: t('width', { width }),
+    sizeWithHeight: t('widthAndHeight', { width, height: formatLength(heightUm, unit) }),
+    drop: dropWords(t, reading, unit),
+    across: acrossWords(t, reading.across, unit),
+  };
+}
+
+/** The same in one line: `10 in wide, 3 in below the collar, in the middle`. */
+export function readingLine(t: ReadingsTranslator, reading: PrintReading, unit: LengthUnit): string {
+  const { size, drop, across } = readingWords(t, reading, unit);
+  return t('inOneLine', { size, drop, across });
+}
+
+/** `3 in below the collar`, `8 in down from the top of the shoulder to the middle`. */
+export function dropWords(
+  t: ReadingsTranslator,
+  { dropUm, measuredFrom, edge }: Pick<PrintReading, 'dropUm' | 'measuredFrom' | 'edge'>,
+  unit: LengthUnit,
+): string {
+  const length = formatLength(Math.abs(dropUm), unit);
+  return t(`drop.${measuredFrom}`, { length, direction: dropUm < 0 ? 'up' : 'down', edge });
+}
+
+/** `in the middle`, `4 in to wearer’s left`. */
+export function acrossWords(t: ReadingsTranslator, across: PrintReading['across'], unit: LengthUnit): string {
+  if (across.towards === 'centre') return t('across.centre');
+  return t(`across.${across.towards}`, { length: formatLength(across.um, unit) });
+}
+
+/** A size as it is said: `M`, `Youth M`. */
+export function sizeWords(
+  t: ReadingsTranslator,
+  { ageBand, label }: { readonly ageBand: AgeBand; readonly label: string },
+): string {
+  return t(`size.${ageBand}`, { label });
+}
+
+/** How wide a garment lies flat: `20 in across the chest`. */
+export function chestWords(t: ReadingsTranslator, chestUm: Micrometres, unit: LengthUnit): string {
+  return t('chest', { length: formatLength(chestUm, unit) });
+}
