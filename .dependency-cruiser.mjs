@@ -36,6 +36,7 @@ const outsideParts = [
   { part: 'sharp', packages: ['sharp'], home: '^lib/server/image/' },
   { part: 'file-type', packages: ['file-type'], home: '^lib/server/image/' },
   { part: 'harfbuzz', packages: ['harfbuzzjs'], home: '^lib/server/text/' },
+  { part: 'piscina', packages: ['piscina'], home: '^lib/server/workers/' },
   { part: 'konva', packages: ['konva', 'react-konva'], home: '^components/table/' },
   { part: 'use-intl', packages: ['use-intl'], home: '^(lib/messages|components|app)/' },
   {

@@ -36,6 +36,7 @@ const config: NextConfig = {
     'harfbuzzjs',
     'nodemailer',
     'pg',
+    'piscina',
     'sharp',
   ],
   experimental: {
