@@ -1,4 +1,4 @@
-import type { FlatPointName, Side } from '../garment/flat';
+import type { Side } from '../garment/flat';
 import type { AgeBand } from '../garment/kinds';
 import { type Micrometres, umFromInches } from '../measure/length';
 
@@ -15,7 +15,12 @@ export const LOCATION_IDS = [
 export type LocationId = (typeof LOCATION_IDS)[number];
 
 /** What of the turned ink's box the drop is taken to. */
-export type InkEdge = 'top' | 'middle' | 'bottom';
+export const INK_EDGES = ['top', 'middle', 'bottom'] as const;
+export type InkEdge = (typeof INK_EDGES)[number];
+
+/** The points of a flat that a drop is measured from. */
+export const MEASURED_FROM = ['collarSeamCentre', 'highPointShoulder'] as const;
+export type MeasuredFrom = (typeof MEASURED_FROM)[number];
 
 /** Size and place a print starts with. `acrossUm` is positive towards the wearer's left. `tallestUm` caps a tall picture. */
 export type StartingValues = {
@@ -28,7 +33,7 @@ export type StartingValues = {
 export type Location = {
   readonly id: LocationId;
   readonly side: Side;
-  readonly measuredFrom: FlatPointName;
+  readonly measuredFrom: MeasuredFrom;
   readonly edge: InkEdge;
   readonly starting: Readonly<Partial<Record<AgeBand, StartingValues>>>;
   /** Wider garments, from this chest width up, start with another distance across. */

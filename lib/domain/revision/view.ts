@@ -1,0 +1,114 @@
+import { z } from 'zod';
+import { SIDES } from '../garment/flat';
+import { AGE_BANDS } from '../garment/kinds';
+import { clothSchema, type Garment, type LayoutDocument } from '../layout/document';
+import { INK_EDGES, LOCATION_IDS, MEASURED_FROM } from '../layout/locations';
+import { pictureFrame } from '../layout/picture-frame';
+import { printReading } from '../layout/readings';
+import { printsOn } from '../layout/scene';
+import { garmentOf, groupFor, sizeOf, totalCount } from '../layout/sizes';
+import type { FrozenScene } from './frozen-scenes';
+
+const um = z.number().int();
+
+/** What the tape says of one print on one size; see `PrintReading`. */
+export const printReadingSchema = z.object({
+  widthUm: um,
+  heightUm: um,
+  dropUm: um,
+  measuredFrom: z.enum(MEASURED_FROM),
+  edge: z.enum(INK_EDGES),
+  across: z.object({ towards: z.enum(['centre', 'wearersLeft', 'wearersRight']), um }),
+});
+
+const viewSideSchema = z.object({
+  side: z.enum(SIDES),
+  sceneSha256: z.string(),
+  prints: z.array(
+    z.object({
+      printId: z.string(),
+      groupId: z.string(),
+      name: z.string(),
+      locationId: z.enum(LOCATION_IDS),
+      reading: printReadingSchema,
+    }),
+  ),
+});
+
+/** A garment of a revision, ready to be shown: sizes ordered, their pictures and what the tape reads on each. */
+export const viewGarmentSchema = z.object({
+  garmentId: z.string(),
+  name: z.string(),
+  fabric: z.string(),
+  cloth: clothSchema,
+  total: um,
+  /** Every picture of the garment has this size in px: they are at one scale. */
+  widthPx: um,
+  heightPx: um,
+  sizes: z.array(
+    z.object({
+      blankId: z.string(),
+      sizeId: z.string(),
+      ageBand: z.enum(AGE_BANDS),
+      label: z.string(),
+      quantity: um,
+      chestUm: um,
+      sides: z.array(viewSideSchema),
+    }),
+  ),
+});
+export type ViewGarment = z.infer<typeof viewGarmentSchema>;
+export type ViewSide = z.infer<typeof viewSideSchema>;
+
+/** What a sealed layout shows, worked out once when it is sent so that a page needs one read. */
+export function viewGarments(layout: LayoutDocument, scenes: readonly FrozenScene[]): ViewGarment[] {
+  return layout.garments.map((garment) =>
+    viewGarment(
+      layout,
+      garment,
+      scenes.filter(({ key }) => key.garmentId === garment.garmentId),
+    ),
+  );
+}
+
+function viewGarment(layout: LayoutDocument, garment: Garment, scenes: readonly FrozenScene[]): ViewGarment {
+  const { widthPx, heightPx } = pictureFrame(scenes.map(({ scene }) => scene));
+  const sizes = new Map<string, ViewGarment['sizes'][number]>();
+  for (const { key, sha256 } of scenes) {
+    const { blank, size, quantity } = sizeOf(garment, key.size);
+    const id = `${blank.blankId}/${size.sizeId}`;
+    const shown = sizes.get(id) ?? {
+      ...key.size,
+      ageBand: blank.ageBand,
+      label: size.label,
+      quantity,
+      chestUm: size.measuresUm.chestWidth,
+      sides: [],
+    };
+    shown.sides.push({ side: key.side, sceneSha256: sha256, prints: viewPrints(layout, key) });
+    sizes.set(id, shown);
+  }
+  return {
+    garmentId: garment.garmentId,
+    name: garment.name,
+    fabric: garment.blanks[0]?.fabric ?? '',
+    cloth: garment.cloth,
+    total: totalCount([garmentOf(layout, garment.garmentId)]),
+    widthPx,
+    heightPx,
+    sizes: [...sizes.values()],
+  };
+}
+
+function viewPrints(layout: LayoutDocument, key: FrozenScene['key']): ViewSide['prints'] {
+  return printsOn(layout, key).map((print) => {
+    const group = groupFor(print, key.size);
+    return {
+      printId: print.printId,
+      groupId: group.groupId,
+      name: print.name,
+      locationId: print.locationId,
+      reading: printReading(print, group),
+    };
+  });
+}
