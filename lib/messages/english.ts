@@ -1,7 +1,26 @@
+import bench from './en/bench.json';
 import broken from './en/broken.json';
 import form from './en/form.json';
+import garments from './en/garments.json';
+import jobs from './en/jobs.json';
 import readings from './en/readings.json';
+import revision from './en/revision.json';
+import send from './en/send.json';
+import setUp from './en/set-up.json';
 import site from './en/site.json';
+import specification from './en/specification.json';
 
 /** English, one file a subject. A new subject is one import and one line here. */
-export const english = { broken, form, readings, site };
+export const english = {
+  bench,
+  broken,
+  form,
+  garments,
+  jobs,
+  readings,
+  revision,
+  send,
+  'set-up': setUp,
+  site,
+  specification,
+};
