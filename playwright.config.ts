@@ -3,6 +3,7 @@ import { chromiumArguments, findChromium } from './tests/browser/fixtures/chromi
 
 export default defineConfig({
   testDir: 'tests/browser',
+  globalSetup: './tests/browser/global-setup.ts',
   testMatch: '**/*.spec.ts',
   outputDir: 'test-results',
   fullyParallel: false,

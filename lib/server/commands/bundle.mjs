@@ -12,6 +12,7 @@ const shared = {
   sourcemap: 'linked',
   logLevel: 'warning',
   tsconfig: 'tsconfig.json',
+  outExtension: { '.js': '.mjs' },
 };
 
 /**
@@ -28,17 +29,17 @@ export async function buildWorkers() {
   const wanted = new Set(names.flatMap((name) => [`${name}.mjs`, `${name}.mjs.map`]));
   for (const name of readdirSync(outdir)) if (!wanted.has(name)) rmSync(join(outdir, name));
   if (names.length > 0) {
-    await build({
-      ...shared,
-      entryPoints: names.map((name) => ({ in: join(folder, `${name}.worker.ts`), out: name })),
-      outdir,
-      outExtension: { '.js': '.mjs' },
-    });
+    const entryPoints = names.map((name) => ({ in: join(folder, `${name}.worker.ts`), out: name }));
+    await build({ ...shared, entryPoints, outdir });
   }
   return names;
 }
 
-/** Bundles the server that stands in front of the pages into .built/serve.mjs. */
+/** Bundles what Node runs besides the pages: .built/serve.mjs in front of them and .built/prepare.mjs before them. */
 export async function buildServer() {
-  await build({ ...shared, entryPoints: ['lib/server/edge/serve.ts'], outfile: join('.built', 'serve.mjs') });
+  const entryPoints = [
+    { in: 'lib/server/edge/serve.ts', out: 'serve' },
+    { in: 'lib/server/commands/prepare.ts', out: 'prepare' },
+  ];
+  await build({ ...shared, entryPoints, outdir: '.built' });
 }

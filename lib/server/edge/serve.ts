@@ -1,5 +1,6 @@
 import type { Server } from 'node:http';
 import next from 'next';
+import { closeDatabase } from '../db/database';
 import { EnvironmentError, environment } from '../env/environment';
 import { createHttpServer } from './http-server';
 import { closeEverything } from './on-shutdown';
@@ -45,6 +46,7 @@ async function serve(): Promise<void> {
     clearTimeout(impatience);
     await app.close();
     await closeEverything();
+    await closeDatabase();
     process.exit(0);
   }
   process.on('SIGINT', () => void stop());
