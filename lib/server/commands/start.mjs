@@ -10,5 +10,5 @@ await ensureBuilt();
 const { runOrEnd } = await import('./run.mjs');
 await runOrEnd('The database could not be prepared, so nothing was started.', ['.built/prepare.mjs']);
 
-Object.assign(process.env, { NODE_ENV: 'production' });
+Object.assign(process.env, { NODE_ENV: 'production', NEXT_TELEMETRY_DISABLED: '1' });
 await import(new URL('../../../.built/serve.mjs', import.meta.url).href);
