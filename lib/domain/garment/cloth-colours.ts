@@ -1,9 +1,11 @@
 /** Colours a flat is drawn with on one cloth: hex strings. Lines stay readable on white and on black. */
 export type ClothColours = {
   readonly cloth: string;
+  readonly sleeve: string;
   readonly shade: string;
   readonly rib: string;
   readonly seam: string;
+  readonly fold: string;
   readonly outline: string;
 };
 
@@ -15,9 +17,11 @@ export function clothColours(hex: string): ClothColours {
   const light = relativeLuminance(hex) > 0.18;
   return {
     cloth: hex,
+    sleeve: mixed(hex, '#000000', light ? 0.025 : 0.12),
     shade: mixed(hex, '#000000', light ? 0.16 : 0.34),
     rib: mixed(hex, light ? '#000000' : '#FFFFFF', light ? 0.035 : 0.05),
     seam: light ? mixed(hex, OUTLINE, 0.42) : mixed(hex, '#FFFFFF', 0.45),
+    fold: light ? mixed(hex, OUTLINE, 0.17) : mixed(hex, '#FFFFFF', 0.16),
     outline: light ? OUTLINE : mixed(hex, '#000000', 0.55),
   };
 }

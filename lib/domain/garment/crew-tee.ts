@@ -15,10 +15,8 @@ import { along, between, type Point } from '../geometry/point';
 import { mmFromUm } from '../measure/length';
 import type { ClothPart, Flat, FlatLineName } from './flat';
 import type { Measures } from './measures';
+import { ribKnit, STITCH_ROWS_MM, sleeveFolds } from './tee-details';
 import { type TeeCorners, teeCorners } from './tee-shape';
-
-/** Distance of hem and sleeve stitching from the edge, mm: 3/4 in (common practice, no source). */
-const STITCH_FROM_EDGE_MM = 19;
 
 /** The flat of a crew tee, front or back, drawn from its measures; every measure can be taken again on it. */
 export function crewTeeFlat({ um }: Measures, side: 'front' | 'back'): Flat {
@@ -46,14 +44,18 @@ export function crewTeeFlat({ um }: Measures, side: 'front' | 'back'): Flat {
   ];
   const lines: { line: FlatLineName; path: Path }[] = [
     ...(side === 'front' ? [{ line: 'innerCollar' as const, path: whole(reversedPath(backSeam)) }] : []),
+    ...paired('ribKnit', ribKnit(ribEdge, collarSeam)),
+    ...sleeveFolds(corners).flatMap((fold) => paired('fold', fold)),
     { line: 'collarSeam', path: whole(reversedPath(collarSeam)) },
     ...paired('shoulderSeam', [move(corners.ribTop), line(corners.shoulder)]),
     ...paired('armhole', armhole),
     ...paired('sideSeam', sideSeam),
     { line: 'hem', path: whole(hemLine) },
     ...paired('sleeveHem', [move(corners.sleeveTop), line(corners.sleeveBottom)]),
-    { line: 'hemStitch', path: whole(shifted(hemLine, -STITCH_FROM_EDGE_MM, corners)) },
-    ...paired('sleeveStitch', sleeveStitch(corners)),
+    ...STITCH_ROWS_MM.flatMap((fromEdge) => [
+      { line: 'hemStitch' as const, path: whole(shifted(hemLine, -fromEdge, corners)) },
+      ...paired('sleeveStitch', sleeveStitch(corners, fromEdge)),
+    ]),
   ];
   const halfOutline = [[move(corners.ribTop), line(corners.neck)] as Path, shoulder, sleeve, sideSeam, hemLine].reduce(
     joined,
@@ -139,11 +141,11 @@ function sleeveOutline({ shoulder, sleeveTop, sleeveBottom, underarm, sleeveAngl
   ];
 }
 
-function sleeveStitch({ sleeveTop, sleeveBottom, sleeveAngleRad, underarm }: TeeCorners): Path {
+function sleeveStitch({ sleeveTop, sleeveBottom, sleeveAngleRad, underarm }: TeeCorners, fromEdgeMm: number): Path {
   const back = sleeveAngleRad + Math.PI;
-  const top = along(sleeveTop, back, STITCH_FROM_EDGE_MM);
+  const top = along(sleeveTop, back, fromEdgeMm);
   const reach = Math.hypot(underarm.x - sleeveBottom.x, underarm.y - sleeveBottom.y);
-  const bottom = between(sleeveBottom, underarm, Math.min(0.8, STITCH_FROM_EDGE_MM / Math.max(reach, 1)));
+  const bottom = between(sleeveBottom, underarm, Math.min(0.8, fromEdgeMm / Math.max(reach, 1)));
   return [move(top), line(bottom)];
 }
 

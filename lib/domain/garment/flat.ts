@@ -11,7 +11,10 @@ export type Side = (typeof SIDES)[number];
 export const CLOTH_PARTS = ['insideBack', 'sleeve', 'body', 'rib'] as const;
 export type ClothPart = (typeof CLOTH_PARTS)[number];
 
-/** Lines of a garment. All but stitching and the inside of the collar are lines a press cannot lie flat across. */
+/**
+ * Lines of a garment. All but stitching, knit, folds and the inside of the collar are lines a press cannot lie flat
+ * across.
+ */
 export const FLAT_LINES = [
   'collarSeam',
   'shoulderSeam',
@@ -22,6 +25,8 @@ export const FLAT_LINES = [
   'hemStitch',
   'sleeveStitch',
   'innerCollar',
+  'ribKnit',
+  'fold',
 ] as const;
 export type FlatLineName = (typeof FLAT_LINES)[number];
 

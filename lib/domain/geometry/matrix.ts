@@ -16,3 +16,34 @@ export function scaleTurnAndMove(scale: number, angleRad: number, from: Point, t
   const sin = Math.sin(angleRad) * scale;
   return [cos, sin, -sin, cos, to.x - (cos * from.x - sin * from.y), to.y - (sin * from.x + cos * from.y)];
 }
+
+/** The map that does `first`, then `second`. */
+export function composed(second: Matrix, first: Matrix): Matrix {
+  const [a, b, c, d, e, f] = second;
+  return [
+    a * first[0] + c * first[1],
+    b * first[0] + d * first[1],
+    a * first[2] + c * first[3],
+    b * first[2] + d * first[3],
+    a * first[4] + c * first[5] + e,
+    b * first[4] + d * first[5] + f,
+  ];
+}
+
+/** The map back. Throws for a map that flattens everything onto a line. */
+export function inverted(matrix: Matrix): Matrix {
+  const [a, b, c, d, e, f] = matrix;
+  const det = a * d - b * c;
+  if (det === 0 || !Number.isFinite(det)) throw new Error(`inverted: ${matrix.join(' ')} has no way back`);
+  return [d / det, -b / det, -c / det, a / det, (c * f - d * e) / det, (b * e - a * f) / det];
+}
+
+/** The map that scales by `scale` about the origin and then moves by (x, y). */
+export function scaledAndMoved(scale: number, x: number, y: number): Matrix {
+  return [scale, 0, 0, scale, x, y];
+}
+
+/** How long a unit step along the source's x axis and along its y axis becomes. */
+export function stretchOf([a, b, c, d]: Matrix): { readonly x: number; readonly y: number } {
+  return { x: Math.hypot(a, b), y: Math.hypot(c, d) };
+}

@@ -34,7 +34,13 @@ export type NearestLine = {
 export const USUAL_PLATEN_UM = { widthUm: umFromInches(16), heightUm: umFromInches(20) } as const;
 
 /** Lines that are drawn but can be pressed over. */
-const PRESSABLE: ReadonlySet<FlatLineName> = new Set<FlatLineName>(['hemStitch', 'sleeveStitch', 'innerCollar']);
+const PRESSABLE: ReadonlySet<FlatLineName> = new Set<FlatLineName>([
+  'hemStitch',
+  'sleeveStitch',
+  'innerCollar',
+  'ribKnit',
+  'fold',
+]);
 
 /** How near ink may come to a line, where nothing else is said: half an inch (common practice, no source). */
 const USUAL_GAP_UM = umFromInches(1 / 2);

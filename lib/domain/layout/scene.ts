@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { clothColours } from '../garment/cloth-colours';
-import { type FrozenFlat, freezeFlat, SIDES, type Side } from '../garment/flat';
+import { type ClothColours, clothColours } from '../garment/cloth-colours';
+import { type FlatLineName, type FrozenFlat, freezeFlat, SIDES, type Side } from '../garment/flat';
 import { drawFlat, type GarmentKind } from '../garment/kinds';
 import type { Measures } from '../garment/measures';
 import type { Box } from '../geometry/box';
@@ -42,6 +42,7 @@ const glyphsShapeSchema = z.object({
 
 export const shapeSchema = z.discriminatedUnion('kind', [pathShapeSchema, imageShapeSchema, glyphsShapeSchema]);
 export type Shape = z.infer<typeof shapeSchema>;
+export type PathShape = z.infer<typeof pathShapeSchema>;
 export type ImageShape = z.infer<typeof imageShapeSchema>;
 
 /**
@@ -72,6 +73,8 @@ export type SceneKey = {
 
 const OUTLINE_MM = 1.6;
 const SEAM_MM = 1;
+const FOLD_MM = 1.4;
+const STITCH_MM = 0.8;
 const STITCH_DASH_MM = [5, 3.2];
 
 /** The scene of one side of one size: cloth first, then its prints in order. Throws for a size or side that is not offered. */
@@ -127,20 +130,26 @@ function drawnFlat(kind: GarmentKind, size: GarmentSize, side: Side): FrozenFlat
 
 function clothShapes(flat: FrozenFlat, garment: Pick<Garment, 'cloth'>): Shape[] {
   const colours = clothColours(garment.cloth.hex);
-  const fills = { insideBack: colours.shade, sleeve: colours.cloth, body: colours.cloth, rib: colours.rib };
+  const fills = { insideBack: colours.shade, sleeve: colours.sleeve, body: colours.cloth, rib: colours.rib };
   return [
     ...flat.parts.map(({ part, d }): Shape => ({ kind: 'path', layer: 'cloth', d, fill: fills[part] })),
-    ...flat.lines.map(({ line, d }): Shape => {
-      const stitched = line === 'hemStitch' || line === 'sleeveStitch';
-      return {
-        kind: 'path',
-        layer: 'cloth',
-        d,
-        stroke: { hex: colours.seam, widthMm: SEAM_MM, ...(stitched ? { dashMm: STITCH_DASH_MM } : {}) },
-      };
-    }),
+    ...flat.lines.map(({ line, d }): Shape => ({ kind: 'path', layer: 'cloth', d, stroke: lineStroke(line, colours) })),
     { kind: 'path', layer: 'cloth', d: flat.outline, stroke: { hex: colours.outline, widthMm: OUTLINE_MM } },
   ];
+}
+
+function lineStroke(line: FlatLineName, colours: ClothColours): NonNullable<PathShape['stroke']> {
+  switch (line) {
+    case 'hemStitch':
+    case 'sleeveStitch':
+      return { hex: colours.seam, widthMm: STITCH_MM, dashMm: STITCH_DASH_MM };
+    case 'ribKnit':
+      return { hex: colours.fold, widthMm: STITCH_MM };
+    case 'fold':
+      return { hex: colours.fold, widthMm: FOLD_MM };
+    default:
+      return { hex: colours.seam, widthMm: SEAM_MM };
+  }
 }
 
 function printShape(print: Print, size: SizeKey, flat: FrozenFlat): ImageShape {
