@@ -9,6 +9,7 @@ import send from './en/send.json';
 import setUp from './en/set-up.json';
 import site from './en/site.json';
 import specification from './en/specification.json';
+import statement from './en/statement.json';
 
 /** English, one file a subject. A new subject is one import and one line here. */
 export const english = {
@@ -23,4 +24,5 @@ export const english = {
   'set-up': setUp,
   site,
   specification,
+  statement,
 };
