@@ -2,6 +2,7 @@ import { type IncomingMessage, request, type Server, type ServerResponse } from 
 import { type AddressInfo, connect } from 'node:net';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { FORM_LIMIT_BYTES, UPLOAD_LIMIT_BYTES } from '@/lib/server/edge/body-limits';
+import { gracefulStop } from '@/lib/server/edge/graceful-stop';
 import { createHttpServer } from '@/lib/server/edge/http-server';
 import { parseTrustedProxies } from '@/lib/server/env/trusted-proxies';
 
@@ -160,5 +161,60 @@ describe('what every answer carries', () => {
     expect(answer).toMatchObject({ status: 500, text: '' });
     expect(String(logged.mock.calls[0]?.[0])).toMatch(/the inner reason/);
     logged.mockRestore();
+  });
+});
+
+describe('stopping', () => {
+  const aMinuteMs = 60_000;
+
+  it('lets a request under way finish, and takes no other', async () => {
+    let release = () => {};
+    const arrived = new Promise<void>((resolve) => {
+      release = resolve;
+    });
+    let begun = () => {};
+    const underWay = new Promise<void>((resolve) => {
+      begun = resolve;
+    });
+    const port = await start({
+      handle: async (_, response) => {
+        begun();
+        await arrived;
+        response.end('whole');
+      },
+    });
+    const stop = gracefulStop(server as Server, aMinuteMs);
+    const answer = send(port, '/');
+    await underWay;
+    const stopped = stop();
+    await expect(send(port, '/')).rejects.toThrow(/ECONNREFUSED/);
+    release();
+    expect(await answer).toMatchObject({ status: 200, text: 'whole' });
+    await stopped;
+  });
+
+  it('does not wait for connections that ask for nothing', async () => {
+    const port = await start();
+    const stop = gracefulStop(server as Server, aMinuteMs);
+    const unused = connect(port, '127.0.0.1');
+    const closed = new Promise((resolve) => unused.once('close', resolve));
+    await new Promise((resolve) => unused.once('connect', resolve));
+    await send(port, '/');
+    await stop();
+    await closed;
+  });
+
+  it('does not wait for ever for a request that never ends', async () => {
+    let begun = () => {};
+    const underWay = new Promise<void>((resolve) => {
+      begun = resolve;
+    });
+    const port = await start({ handle: async () => begun() });
+    const stop = gracefulStop(server as Server, 50);
+    const answer = send(port, '/');
+    const refused = expect(answer).rejects.toThrow(/socket hang up|ECONNRESET/);
+    await underWay;
+    await stop();
+    await refused;
   });
 });

@@ -2,6 +2,7 @@ import type { Server } from 'node:http';
 import next from 'next';
 import { closeDatabase } from '../db/database';
 import { EnvironmentError, environment } from '../env/environment';
+import { gracefulStop } from './graceful-stop';
 import { createHttpServer } from './http-server';
 import { closeEverything } from './on-shutdown';
 
@@ -15,8 +16,9 @@ function listen(server: Server, port: number, host: string): Promise<void> {
   });
 }
 
-function listeningProblem(error: unknown, port: number): string | null {
+function listeningProblem(error: unknown): string | null {
   if (!(error instanceof Error && 'code' in error)) return null;
+  const { port } = environment();
   if (error.code === 'EADDRINUSE') return `Something else already uses port ${port}. Stop it, or set PORT to another.`;
   if (error.code === 'EACCES') return `Port ${port} is not ours to use. Set PORT to one above 1023.`;
   if (error.code === 'EADDRNOTAVAIL') return 'HOST is not an address of this computer. Leave it unset, or correct it.';
@@ -30,6 +32,7 @@ async function serve(): Promise<void> {
   await app.prepare();
   const handle = app.getRequestHandler();
   const server = createHttpServer({ handle, trustedProxies, publicUrl });
+  const finish = gracefulStop(server, development ? 0 : FINISH_MS);
   if (development) {
     const upgrade = app.getUpgradeHandler();
     server.on('upgrade', (request, socket, head) => void upgrade(request, socket, head));
@@ -39,11 +42,7 @@ async function serve(): Promise<void> {
   async function stop(): Promise<void> {
     if (stopping) return;
     stopping = true;
-    const closed = new Promise<void>((resolve) => server.close(() => resolve()));
-    server.closeIdleConnections();
-    const impatience = setTimeout(() => server.closeAllConnections(), development ? 0 : FINISH_MS);
-    await closed;
-    clearTimeout(impatience);
+    await finish();
     await app.close();
     await closeEverything();
     await closeDatabase();
@@ -59,7 +58,6 @@ async function serve(): Promise<void> {
 try {
   await serve();
 } catch (error) {
-  const problem = error instanceof EnvironmentError ? error.message : listeningProblem(error, environment().port);
-  console.error(problem ?? error);
+  console.error(error instanceof EnvironmentError ? error.message : (listeningProblem(error) ?? error));
   process.exit(1);
 }
