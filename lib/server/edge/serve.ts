@@ -1,10 +1,14 @@
-import type { Server } from 'node:http';
+import type { IncomingMessage, Server, ServerResponse } from 'node:http';
 import next from 'next';
 import { closeDatabase } from '../db/database';
 import { EnvironmentError, environment } from '../env/environment';
+import { prepareFirstVisit } from '../shop/first-visit';
+import { firstWords } from './first-words';
 import { gracefulStop } from './graceful-stop';
 import { createHttpServer } from './http-server';
 import { closeEverything } from './on-shutdown';
+
+type Handler = (request: IncomingMessage, response: ServerResponse) => Promise<void>;
 
 /** How long requests under way may take to finish once the server is told to stop. */
 const FINISH_MS = 10_000;
@@ -29,14 +33,28 @@ async function serve(): Promise<void> {
   const { port, host, publicUrl, trustedProxies } = environment();
   const development = process.argv.includes('--dev');
   const app = next({ dev: development, dir: process.cwd(), hostname: host, port });
-  await app.prepare();
-  const handle = app.getRequestHandler();
-  const server = createHttpServer({ handle, trustedProxies, publicUrl });
+  let answerRequests: (handler: Handler) => void = () => {};
+  const handler = new Promise<Handler>((resolve) => {
+    answerRequests = resolve;
+  });
+  const server = createHttpServer({
+    handle: async (request, response) => (await handler)(request, response),
+    trustedProxies,
+    publicUrl,
+  });
   const finish = gracefulStop(server, development ? 0 : FINISH_MS);
+
+  // The port comes first: a second server on it must end before it makes a new set-up code.
+  await listen(server, port, host);
+  await app.prepare();
+  const visit = await prepareFirstVisit();
+  // The pages open the database themselves, with their own copy of its code.
+  await closeDatabase();
   if (development) {
     const upgrade = app.getUpgradeHandler();
     server.on('upgrade', (request, socket, head) => void upgrade(request, socket, head));
   }
+  answerRequests(app.getRequestHandler());
 
   let stopping = false;
   async function stop(): Promise<void> {
@@ -51,8 +69,7 @@ async function serve(): Promise<void> {
   process.on('SIGINT', () => void stop());
   process.on('SIGTERM', () => void stop());
 
-  await listen(server, port, host);
-  console.log(`Yokemark is at ${publicUrl}`);
+  console.log(firstWords(publicUrl, visit).join('\n'));
 }
 
 try {
