@@ -1,7 +1,9 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { type AddressInfo, connect } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { expect, test } from '@playwright/test';
 import { startServer } from './fixtures/server';
 
@@ -39,9 +41,15 @@ test.describe('the server', () => {
     const other = createServer().listen(0, '127.0.0.1');
     await new Promise((resolve) => other.once('listening', resolve));
     const { port } = other.address() as AddressInfo;
-    const { status, said } = runBuilt('serve', { PORT: String(port), HOST: '127.0.0.1' });
+    const folder = mkdtempSync(join(tmpdir(), 'yokemark-second-'));
+    const SECRETS_FILE = join(folder, 'secrets.json');
+    const DATABASE_URL = `file:${join(folder, 'yokemark.db')}`;
+    const { status, said } = runBuilt('serve', { PORT: String(port), HOST: '127.0.0.1', SECRETS_FILE, DATABASE_URL });
     expect(status).toBe(1);
-    expect(said).toContain(`Something else already uses port ${port}. Stop it, or set PORT to another.`);
+    // A new set-up code would have put the one of the server that has the port out of use.
+    expect(readdirSync(folder)).toEqual([]);
+    rmSync(folder, { recursive: true });
+    expect(said).toContain(`Something else already uses port ${port}. Stop it, or set PORT to another.\n`);
     other.close();
   });
 

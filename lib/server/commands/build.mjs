@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
+import { removeRouteTypes } from './route-types.mjs';
 import { packageScript, runOrEnd } from './run.mjs';
 import { hashOf, readStamp, removeStamp, writeStamp } from './stamp.mjs';
 
@@ -23,6 +24,7 @@ export async function ensureBuilt() {
   if (isThere && readStamp('build') === hash) return;
   console.error('Building the pages. This takes half a minute, and only after a change.');
   removeStamp('build');
+  removeRouteTypes();
   await Promise.all([buildWorkers(), buildServer()]);
   await runOrEnd('The pages could not be built.', [packageScript('next'), 'build'], {
     env: { NODE_ENV: 'production' },

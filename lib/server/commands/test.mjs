@@ -10,6 +10,7 @@ await ensureInstalled();
 
 const { mkdirSync, rmSync } = await import('node:fs');
 const { countsOfCheck, countsOfPlaywright, countsOfVitest, summaryOf, totalOf } = await import('./counts.mjs');
+const { makeRouteTypes } = await import('./route-types.mjs');
 const { packageScript, runNode } = await import('./run.mjs');
 
 const reports = '.built/reports';
@@ -36,7 +37,7 @@ const imported = ['app', 'components', 'lib', 'tests', 'proxy.ts', 'next.config.
 const steps = {
   lint: () => check([packageScript('@biomejs/biome', 'biome'), 'check', '--error-on-warnings', '.']),
   types: async () => {
-    const routes = await runNode([packageScript('next'), 'typegen'], { quiet: true });
+    const routes = await makeRouteTypes();
     return routes === 0 ? check([packageScript('typescript', 'tsc'), '--noEmit']) : countsOfCheck(routes);
   },
   imports: () => {
