@@ -1,8 +1,11 @@
+import art from './en/art.json';
 import bench from './en/bench.json';
 import broken from './en/broken.json';
 import form from './en/form.json';
 import garments from './en/garments.json';
 import jobs from './en/jobs.json';
+import mail from './en/mail.json';
+import picture from './en/picture.json';
 import readings from './en/readings.json';
 import revision from './en/revision.json';
 import send from './en/send.json';
@@ -13,11 +16,14 @@ import statement from './en/statement.json';
 
 /** English, one file a subject. A new subject is one import and one line here. */
 export const english = {
+  art,
   bench,
   broken,
   form,
   garments,
   jobs,
+  mail,
+  picture,
   readings,
   revision,
   send,

@@ -47,3 +47,28 @@ export function scaledAndMoved(scale: number, x: number, y: number): Matrix {
 export function stretchOf([a, b, c, d]: Matrix): { readonly x: number; readonly y: number } {
   return { x: Math.hypot(a, b), y: Math.hypot(c, d) };
 }
+
+/** A map as a turn, a scale along each of the source's axes, and a move; in that order from last to first. */
+export type MatrixParts = {
+  readonly x: number;
+  readonly y: number;
+  readonly turnRad: number;
+  readonly scaleX: number;
+  readonly scaleY: number;
+};
+
+/** Slant, as a share of the scale, below which two axes count as square to one another: rounding alone. */
+const SQUARE_WITHIN = 1e-9;
+
+/**
+ * The parts of a map that keeps right angles, for drawing surfaces that are told parts and not a matrix. Throws for one
+ * that slants: its parts would draw something else.
+ */
+export function matrixParts(matrix: Matrix): MatrixParts {
+  const [a, b, c, d, e, f] = matrix;
+  const scaleX = Math.hypot(a, b);
+  const scaleY = (a * d - b * c) / scaleX;
+  const slant = (a * c + b * d) / (scaleX * scaleX);
+  if (!(scaleX > 0) || Math.abs(slant) > SQUARE_WITHIN) throw new Error(`matrixParts: ${matrix.join(' ')} slants`);
+  return { x: e, y: f, turnRad: Math.atan2(b, a), scaleX, scaleY };
+}
