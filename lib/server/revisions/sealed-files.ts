@@ -1,0 +1,41 @@
+import { type Scene, sceneSchema } from '@/lib/domain/layout/scene';
+import { type Envelope, readEnvelope } from '@/lib/domain/revision/envelope';
+import { reader } from '../db/database';
+
+/** The sealed bytes of a revision, exactly as they were sealed, with their seal; null when there is no such revision. */
+export async function sealedBytes(
+  revisionId: string,
+): Promise<{ bytes: Uint8Array; seal: string; number: number; jobId: string } | null> {
+  const row = await reader().revision.findUnique({ where: { id: revisionId } });
+  return row ? { bytes: row.envelope, seal: row.seal, number: row.number, jobId: row.jobId } : null;
+}
+
+/** The sealed envelope of a revision; null when there is no such revision. */
+export async function sealedEnvelope(revisionId: string): Promise<Envelope | null> {
+  const sealed = await sealedBytes(revisionId);
+  return sealed ? readEnvelope(sealed.bytes) : null;
+}
+
+/** A drawn scene of a revision by its hash; null when the revision does not show it. */
+export async function sealedScene(revisionId: string, sha256: string): Promise<Scene | null> {
+  const shown = await reader().revisionScene.findFirst({
+    where: { revisionId, hash: sha256, line: '' },
+    select: { id: true },
+  });
+  if (!shown) return null;
+  return readDrawing(sha256);
+}
+
+/** Every drawn scene of one garment of a revision: together they say how large its pictures are. */
+export async function sealedScenesOf(revisionId: string, garmentId: string): Promise<Scene[]> {
+  const rows = await reader().revisionScene.findMany({
+    where: { revisionId, garment: garmentId, line: '' },
+    select: { hash: true },
+  });
+  return Promise.all([...new Set(rows.map(({ hash }) => hash))].map(readDrawing));
+}
+
+async function readDrawing(sha256: string): Promise<Scene> {
+  const drawing = await reader().drawing.findUniqueOrThrow({ where: { sha256 } });
+  return sceneSchema.parse(JSON.parse(new TextDecoder().decode(drawing.bytes)));
+}

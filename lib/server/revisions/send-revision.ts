@@ -1,0 +1,190 @@
+import type { LayoutDocument } from '@/lib/domain/layout/document';
+import { layoutPart, rosterHash, type SealedEnvelope, sealEnvelope } from '@/lib/domain/revision/envelope';
+import { type FrozenScene, frozenScenes, withFrozenFlats } from '@/lib/domain/revision/frozen-scenes';
+import { type SendRefusal, sendRefusal } from '@/lib/domain/revision/next-step';
+import { viewGarments } from '@/lib/domain/revision/view';
+import type { MakerAccess } from '../auth/maker-access';
+import { reader, write } from '../db/database';
+import { newId } from '../db/new-id';
+import type { Transaction } from '../db/open-database';
+import { jobProgress, progressRows } from '../jobs/job-standing';
+import { issueLink } from '../links/links';
+import { enqueueMail } from '../mail/outbox';
+import { appendRecord } from '../record/append';
+import { requireShop, type Shop } from '../shop/read-shop';
+import { loadOutliner } from '../text/outline-text';
+import { type RevisionViewContent, revisionViewSchema } from './revision-view';
+
+/** A link outlives the day the order is needed by this long, so that the customer can look things up afterwards. */
+const LINK_DAYS_AFTER_NEEDED = 180;
+const DAY_MS = 86_400_000;
+
+export type SendInput = {
+  /** The version of the working copy the maker looked at. */
+  readonly draftVersion: number;
+  readonly note: string;
+  /** The id the new revision will have, made with the form: sending the form twice sends once. */
+  readonly revisionId: string;
+};
+
+export type SendResult =
+  | { readonly ok: true; readonly number: number; readonly revisionId: string }
+  | {
+      readonly ok: false;
+      readonly reason: SendRefusal | 'locked' | 'changedElsewhere' | 'unchanged' | 'noJob' | 'noContact';
+    };
+
+type Prepared = {
+  readonly number: number;
+  readonly sealed: SealedEnvelope;
+  readonly scenes: readonly FrozenScene[];
+  readonly view: RevisionViewContent;
+};
+
+/**
+ * Seals the working copy as the next numbered revision and tells the customer. Drawing and sealing happen before the
+ * transaction; inside it the version and the number are checked again, so of two senders one wins and the other is told. It is sealed in the name of this shop, or of the one given.
+ */
+export async function sendRevision(
+  maker: MakerAccess,
+  jobId: string,
+  input: SendInput,
+  inNameOf?: Shop,
+): Promise<SendResult> {
+  const sent = await alreadySent(jobId, input.revisionId);
+  if (sent) return sent;
+  const job = await reader().job.findUnique({ where: { id: jobId }, include: progressRows });
+  if (!job?.draft) return { ok: false, reason: 'noJob' };
+  const progress = jobProgress(job);
+  if (progress.locked) return { ok: false, reason: 'locked' };
+  if (job.draft.version !== input.draftVersion) return { ok: false, reason: 'changedElsewhere' };
+  if (!job.contacts.some(({ mustSign }) => mustSign)) return { ok: false, reason: 'noContact' };
+  const missing = sendRefusal(progress.layout);
+  if (missing) return { ok: false, reason: missing };
+  const [latest] = job.revisions;
+  if (progress.step.step === 'waiting') return { ok: false, reason: 'unchanged' };
+
+  const shop = inNameOf ?? (await requireShop());
+  const prepared = await prepare(shop, job, progress.layout, latest ?? null, input.note);
+  const expires = new Date(Math.max(job.neededAt.getTime(), Date.now()) + LINK_DAYS_AFTER_NEEDED * DAY_MS);
+  return write(async (tx): Promise<SendResult> => {
+    const now = new Date();
+    const held = await tx.draft.updateMany({ where: { jobId, version: input.draftVersion }, data: { updatedAt: now } });
+    const newest = await tx.revision.findFirst({
+      where: { jobId },
+      orderBy: { number: 'desc' },
+      select: { id: true, number: true },
+    });
+    if (newest?.id === input.revisionId) return { ok: true, number: newest.number, revisionId: newest.id };
+    if (held.count === 0 || (newest?.number ?? 0) !== prepared.number - 1)
+      return { ok: false, reason: 'changedElsewhere' };
+    await storeRevision(tx, jobId, input, prepared, now);
+    const signers = job.contacts.filter(({ maySign }) => maySign);
+    for (const contact of signers) {
+      await issueLink(
+        tx,
+        { contactId: contact.id, may: { sign: true, remark: true, seeNames: true }, expiresAt: expires },
+        now,
+      );
+      await enqueueMail(
+        tx,
+        { jobId, template: 'revisionSent', ids: { revisionId: input.revisionId, contactId: contact.id } },
+        now,
+      );
+    }
+    const payload = {
+      by: maker.userId,
+      number: prepared.number,
+      seal: prepared.sealed.seal,
+      to: signers.map(({ id }) => id),
+      note: input.note,
+    };
+    await appendRecord(tx, jobId, 'revisionSent', payload, now);
+    return { ok: true, number: prepared.number, revisionId: input.revisionId };
+  });
+}
+
+async function alreadySent(jobId: string, revisionId: string): Promise<SendResult | null> {
+  const row = await reader().revision.findFirst({ where: { id: revisionId, jobId }, select: { number: true } });
+  return row ? { ok: true, number: row.number, revisionId } : null;
+}
+
+async function prepare(
+  shop: Shop,
+  job: { id: string; title: string },
+  draft: LayoutDocument,
+  previous: { number: number; seal: string } | null,
+  note: string,
+): Promise<Prepared> {
+  const layout = withFrozenFlats(draft);
+  const scenes = frozenScenes(layout, shop.unit, await loadOutliner());
+  const number = (previous?.number ?? 0) + 1;
+  const sealed = sealEnvelope({
+    format: 1,
+    shop: { id: shop.id, name: shop.name },
+    job: { id: job.id, title: job.title },
+    number,
+    locale: shop.locale,
+    unit: shop.unit,
+    layout: layoutPart(layout),
+    rosterHash: rosterHash(layout.people.columns, []),
+    statement: layout.statement,
+    scenes: scenes.map(({ keyText, sha256 }) => ({ key: keyText, sha256 })),
+    previousSeal: previous?.seal ?? null,
+  });
+  const view = revisionViewSchema.parse({
+    locale: shop.locale,
+    unit: shop.unit,
+    statement: layout.statement,
+    notes: layout.notes,
+    note,
+    lettered: false,
+    garments: viewGarments(layout, scenes),
+  });
+  return { number, sealed, scenes, view };
+}
+
+async function storeRevision(
+  tx: Transaction,
+  jobId: string,
+  input: SendInput,
+  { number, sealed, scenes, view }: Prepared,
+  now: Date,
+): Promise<void> {
+  const revisionId = input.revisionId;
+  await tx.revision.create({
+    data: {
+      id: revisionId,
+      jobId,
+      number,
+      format: sealed.envelope.format,
+      seal: sealed.seal,
+      envelope: Uint8Array.from(sealed.bytes),
+      previousSeal: sealed.envelope.previousSeal,
+      reason: '',
+      draftVersion: input.draftVersion,
+      createdAt: now,
+    },
+  });
+  const drawings = new Map(scenes.map(({ sha256, bytes }) => [sha256, Uint8Array.from(bytes)]));
+  const there = await tx.drawing.findMany({
+    where: { sha256: { in: [...drawings.keys()] } },
+    select: { sha256: true },
+  });
+  for (const { sha256 } of there) drawings.delete(sha256);
+  await tx.drawing.createMany({ data: [...drawings].map(([sha256, bytes]) => ({ sha256, bytes })) });
+  await tx.revisionScene.createMany({
+    data: scenes.map(({ key, sha256 }) => ({
+      id: newId(),
+      revisionId,
+      garment: key.garmentId,
+      blank: key.size.blankId,
+      size: key.size.sizeId,
+      side: key.side,
+      line: key.lineId ?? '',
+      hash: sha256,
+    })),
+  });
+  await tx.revisionView.create({ data: { revisionId, json: JSON.stringify(view), madeAt: now } });
+  await tx.revisionEvent.create({ data: { id: newId(), revisionId, kind: 'sent', occurrence: 0, at: now } });
+}
