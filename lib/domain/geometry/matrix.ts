@@ -14,7 +14,7 @@ export function applyMatrix([a, b, c, d, e, f]: Matrix, { x, y }: Point): Point 
 export function scaleTurnAndMove(scale: number, angleRad: number, from: Point, to: Point): Matrix {
   const cos = Math.cos(angleRad) * scale;
   const sin = Math.sin(angleRad) * scale;
-  return [cos, sin, -sin, cos, to.x - (cos * from.x - sin * from.y), to.y - (sin * from.x + cos * from.y)];
+  return [cos, sin, 0 - sin, cos, to.x - (cos * from.x - sin * from.y), to.y - (sin * from.x + cos * from.y)];
 }
 
 /** The map that does `first`, then `second`. */
