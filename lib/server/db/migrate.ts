@@ -25,7 +25,7 @@ async function appliedMigrations(provider: DatabaseProvider, connection: SqlDriv
   const table =
     provider === 'sqlite'
       ? `SELECT name FROM sqlite_master WHERE type = 'table' AND name = '_prisma_migrations'`
-      : `SELECT tablename::text FROM pg_tables WHERE tablename = '_prisma_migrations'`;
+      : `SELECT tablename::text FROM pg_tables WHERE tablename = '_prisma_migrations' AND schemaname = current_schema()`;
   if ((await query(table)).length === 0) return [];
   return query(
     `SELECT migration_name, checksum, CASE WHEN finished_at IS NULL THEN 0 ELSE 1 END FROM "_prisma_migrations" WHERE rolled_back_at IS NULL`,

@@ -4,6 +4,7 @@ import type { SqlDriverAdapter, SqlMigrationAwareDriverAdapterFactory } from '@p
 import type { SchemaEngine } from '@prisma/schema-engine-wasm';
 import { type DatabaseProvider, databaseProvider, sqlitePath } from './database-url';
 import { readSchema } from './migration-files';
+import { migratingPostgresql } from './postgresql-adapter';
 
 type Bindings = typeof import('@prisma/schema-engine-wasm/schema_engine_bg') & {
   __wbg_set_wasm(exports: WebAssembly.Exports): void;
@@ -35,12 +36,9 @@ const panics = {
 let loaded: Promise<Bindings> | undefined;
 
 async function factoryFor(url: string, waitMs: number): Promise<SqlMigrationAwareDriverAdapterFactory> {
-  if (url === inMemory || databaseProvider(url) === 'sqlite') {
-    const { PrismaBetterSqlite3 } = await import('@prisma/adapter-better-sqlite3');
-    return new PrismaBetterSqlite3({ url: url === inMemory ? inMemory : `file:${sqlitePath(url)}`, timeout: waitMs });
-  }
-  const { PrismaPg } = await import('@prisma/adapter-pg');
-  return new PrismaPg({ connectionString: url });
+  if (url !== inMemory && databaseProvider(url) === 'postgresql') return migratingPostgresql(url);
+  const { PrismaBetterSqlite3 } = await import('@prisma/adapter-better-sqlite3');
+  return new PrismaBetterSqlite3({ url: url === inMemory ? inMemory : `file:${sqlitePath(url)}`, timeout: waitMs });
 }
 
 /** An address for comparing schemas, of either dialect, without a database. */

@@ -40,14 +40,9 @@ function postgresqlTriggers(): Trigger[] {
       { verb: 'truncate', event: 'TRUNCATE', level: 'STATEMENT' },
     ].map(({ verb, event, level }) => {
       const name = `${table}_kept_${verb}`;
-      const text = (on: string) =>
-        `CREATE TRIGGER "${name}" BEFORE ${event} ON ${on} FOR EACH ${level} EXECUTE FUNCTION ${refuseFunction.name}()`;
-      return {
-        name,
-        table,
-        standsAs: `O ${refuseFunction.body} ${text(`public."${table}"`)}`,
-        create: text(`"${table}"`),
-      };
+      const create = `CREATE TRIGGER "${name}" BEFORE ${event} ON "${table}" FOR EACH ${level} EXECUTE FUNCTION ${refuseFunction.name}()`;
+      // O: fires for everybody but a replica (pg_trigger.tgenabled).
+      return { name, table, standsAs: `O ${refuseFunction.body} ${create}`, create };
     }),
   );
 }
@@ -58,9 +53,9 @@ function wantedTriggers(provider: DatabaseProvider): Trigger[] {
 
 const listTriggers: Record<DatabaseProvider, string> = {
   sqlite: `SELECT name, sql, tbl_name FROM sqlite_master WHERE type = 'trigger'`,
-  postgresql: `SELECT t.tgname::text, t.tgenabled::text || ' ' || p.prosrc || ' ' || pg_get_triggerdef(t.oid), c.relname::text
+  postgresql: `SELECT t.tgname::text, t.tgenabled::text || ' ' || p.prosrc || ' ' || pg_get_triggerdef(t.oid, true), c.relname::text
     FROM pg_trigger t JOIN pg_class c ON c.oid = t.tgrelid JOIN pg_proc p ON p.oid = t.tgfoid
-    WHERE NOT t.tgisinternal`,
+    WHERE NOT t.tgisinternal AND c.relnamespace = current_schema()::regnamespace`,
 };
 
 /** What is wrong with the triggers of a database, one line each; none when they stand as they should. */
@@ -95,8 +90,17 @@ export async function createTriggers(provider: DatabaseProvider, connection: Sql
       ]
     : [];
   const creates = wanted.map(({ create }) => create);
-  const begin = onTable ? 'BEGIN' : 'BEGIN IMMEDIATE';
-  await connection.executeScript(`${[begin, ...drops, ...first, ...creates, 'COMMIT'].join(';\n')};`);
+  const transaction = await connection.startTransaction();
+  const run = (sql: string) => transaction.executeRaw({ sql, args: [], argTypes: [] });
+  try {
+    for (const sql of [...drops, ...first, ...creates]) await run(sql);
+    await run('COMMIT');
+    await transaction.commit();
+  } catch (error) {
+    await run('ROLLBACK');
+    await transaction.rollback();
+    throw error;
+  }
 }
 
 /** Reads rows over a bare connection. */
