@@ -23,9 +23,10 @@ export function FormProblems({ state, title, mistakes, refusal }: FormProblemsPr
       place.current?.querySelector<HTMLElement>('[tabindex]')?.focus();
     }
   }, [state]);
+  if (!isWrong) return null;
   return (
     <div ref={place}>
-      {isWrong ? <FormNotice kind="stop" title={state.refusal === null ? title : refusal} mistakes={mistakes} /> : null}
+      <FormNotice kind="stop" title={state.refusal === null ? title : refusal} mistakes={mistakes} />
     </div>
   );
 }

@@ -1,5 +1,5 @@
 /** Any translator, as far as a key made from a field's name and a code goes. */
-type KeyedTranslator = { (key: never): string; readonly has: (key: never) => boolean };
+export type KeyedTranslator = { (key: never): string; readonly has: (key: never) => boolean };
 
 /**
  * What is wrong with a field, in one sentence: the form's own words for it (`mistake.title.required`), or the general

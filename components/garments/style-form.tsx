@@ -1,0 +1,50 @@
+'use client';
+
+import { useActionState } from 'react';
+import { useTranslations } from 'use-intl';
+import { FormProblems } from '../ui/form-problems';
+import { type FormAction, unsent } from '../ui/form-state';
+import { SubmitButton } from '../ui/submit-button';
+import { TextField } from '../ui/text-field';
+import { useMistakes } from '../ui/use-mistakes';
+import { ClothChoice } from './cloth-choice';
+import styles from './garment-forms.module.css';
+import { type GarmentRefusal, refusalWords } from './refusal-words';
+
+type StyleFormProps = {
+  garmentId: string;
+  action: FormAction;
+  typed: Readonly<Record<string, string>>;
+};
+
+/** What a garment is called and which cloth it is of. */
+export function StyleForm({ garmentId, action, typed }: StyleFormProps) {
+  const t = useTranslations('garments');
+  const form = useTranslations('form');
+  const [state, send] = useActionState(action, unsent(typed));
+  const mistakes = useMistakes(t, state, (field) => `${garmentId}-${field}`);
+  return (
+    <form action={send} noValidate className={styles.form}>
+      <FormProblems
+        state={state}
+        title={form('fix')}
+        mistakes={mistakes.all}
+        refusal={state.refusal === null ? null : refusalWords(t, state.refusal as GarmentRefusal)}
+      />
+      <TextField
+        id={`${garmentId}-name`}
+        name="name"
+        label={t('style.name')}
+        hint={t('style.nameHint')}
+        error={mistakes.of('name')}
+        defaultValue={state.typed.name}
+        maxLength={80}
+        required
+      />
+      <ClothChoice formId={garmentId} typed={state.typed} mistakes={mistakes} />
+      <div>
+        <SubmitButton waiting={t('style.waiting')}>{t('style.submit')}</SubmitButton>
+      </div>
+    </form>
+  );
+}
