@@ -11,6 +11,7 @@ const sources = [
   'public',
   'prisma',
   'proxy.ts',
+  'instrumentation.ts',
   'next.config.ts',
   'tsconfig.json',
   'package-lock.json',

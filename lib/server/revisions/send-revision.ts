@@ -4,7 +4,7 @@ import { type FrozenScene, frozenScenes, withFrozenFlats } from '@/lib/domain/re
 import { type SendRefusal, sendRefusal } from '@/lib/domain/revision/next-step';
 import { viewGarments } from '@/lib/domain/revision/view';
 import type { MakerAccess } from '../auth/maker-access';
-import { reader, write } from '../db/database';
+import { afterCommit, reader, write } from '../db/database';
 import { newId } from '../db/new-id';
 import type { Transaction } from '../db/open-database';
 import { jobProgress, progressRows } from '../jobs/job-standing';
@@ -13,6 +13,7 @@ import { enqueueMail } from '../mail/outbox';
 import { appendRecord } from '../record/append';
 import { requireShop, type Shop } from '../shop/read-shop';
 import { loadOutliner } from '../text/outline-text';
+import { askForPictures } from './picture-work';
 import { type RevisionViewContent, revisionViewSchema } from './revision-view';
 
 /** A link outlives the day the order is needed by this long, so that the customer can look things up afterwards. */
@@ -100,6 +101,7 @@ export async function sendRevision(
       note: input.note,
     };
     await appendRecord(tx, jobId, 'revisionSent', payload, now);
+    afterCommit(() => askForPictures(input.revisionId));
     return { ok: true, number: prepared.number, revisionId: input.revisionId };
   });
 }
