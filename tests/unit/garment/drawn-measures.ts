@@ -4,12 +4,29 @@ import type { MeasureName } from '@/lib/domain/garment/measures';
 import { pathData } from '@/lib/domain/geometry/path';
 
 type DrawnPoint = { x: number; y: number };
+type DrawnPath = InstanceType<typeof svgPathProperties>;
+
+/** The measures a crew tee has. */
+export const TEE_MEASURES = [
+  'bodyLength',
+  'chestWidth',
+  'sleeveLength',
+  'acrossShoulder',
+  'neckWidth',
+  'frontNeckDrop',
+  'backNeckDrop',
+  'collarRib',
+  'armhole',
+  'sleeveOpening',
+  'hemWidth',
+] as const satisfies readonly MeasureName[];
+type TeeMeasure = (typeof TEE_MEASURES)[number];
 
 /**
  * Takes every measure of a tee again on its drawn paths, as one would with a tape, mm. All lengths and points come from
  * svg-path-properties, an independent path library; nothing here asks the code that drew the flat.
  */
-export function measuredAgain(front: Flat, back: Flat): Record<MeasureName, number> {
+export function measuredAgain(front: Flat, back: Flat): Record<TeeMeasure, number> {
   const right = (line: FlatLineName) => drawnLine(front, line, 0);
   const shoulder = right('shoulderSeam');
   const sleeveHem = right('sleeveHem');
@@ -37,28 +54,28 @@ export function measuredAgain(front: Flat, back: Flat): Record<MeasureName, numb
   };
 }
 
-function drawnLine(flat: Flat, name: FlatLineName, index: number): svgPathProperties {
+function drawnLine(flat: Flat, name: FlatLineName, index: number): DrawnPath {
   const path = flat.lines.filter(({ line }) => line === name)[index]?.path;
   if (!path) throw new Error(`no ${name}`);
   return new svgPathProperties(pathData(path));
 }
 
 /** Points along a drawn path, close enough that a straight piece between two of them is within 0.02 mm. */
-export function pointsAlong(path: svgPathProperties): DrawnPoint[] {
+export function pointsAlong(path: DrawnPath): DrawnPoint[] {
   const length = path.getTotalLength();
   const count = Math.max(2, Math.ceil(length / 2));
   return Array.from({ length: count + 1 }, (_, index) => path.getPointAtLength((length * index) / count));
 }
 
-function start(path: svgPathProperties): DrawnPoint {
+function start(path: DrawnPath): DrawnPoint {
   return path.getPointAtLength(0);
 }
 
-function end(path: svgPathProperties): DrawnPoint {
+function end(path: DrawnPath): DrawnPoint {
   return path.getPointAtLength(path.getTotalLength());
 }
 
-function lowest(path: svgPathProperties): number {
+function lowest(path: DrawnPath): number {
   return Math.max(...pointsAlong(path).map(({ y }) => y));
 }
 
@@ -67,7 +84,7 @@ function apart(a: DrawnPoint, b: DrawnPoint): number {
 }
 
 /** Where a line that runs across crosses an upright at x. */
-function crossingY(path: svgPathProperties, x: number): number {
+function crossingY(path: DrawnPath, x: number): number {
   return crossings(path, 'x', x)[0]?.y ?? Number.NaN;
 }
 
@@ -88,7 +105,7 @@ function lowestRibEdge(flat: Flat): number {
 }
 
 /** Every place where a drawn path has this coordinate, found between the points along it. */
-export function crossings(path: svgPathProperties, axis: 'x' | 'y', value: number): DrawnPoint[] {
+export function crossings(path: DrawnPath, axis: 'x' | 'y', value: number): DrawnPoint[] {
   const points = pointsAlong(path);
   return points.slice(1).flatMap((to, index) => {
     const from = points[index] ?? to;
@@ -102,7 +119,7 @@ export function crossings(path: svgPathProperties, axis: 'x' | 'y', value: numbe
 }
 
 /** A frozen flat's line by name. */
-export function frozenLine(flat: FrozenFlat, name: FlatLineName): svgPathProperties {
+export function frozenLine(flat: FrozenFlat, name: FlatLineName): DrawnPath {
   const d = flat.lines.find(({ line }) => line === name)?.d;
   if (!d) throw new Error(`no ${name}`);
   return new svgPathProperties(d);
