@@ -4,12 +4,10 @@ import { database } from '../db/database';
 import type { DatabaseProvider } from '../db/database-url';
 import { newId } from '../db/new-id';
 import type { AuthTables, Database } from '../db/open-database';
+import { CLIENT_HEADER } from '../edge/request-headers';
 import { environment } from '../env/environment';
 import { secrets } from '../secrets/secrets';
 import { passwordLimits } from './password-rules';
-
-/** Where the edge says who is asking; it drops what a client sends under this name. */
-export const clientHeader = 'x-yokemark-client';
 
 /** NIST SP 800-63B, section 4.1.3: sign in again at least once in 30 days. */
 const sessionSeconds = 30 * 24 * 3600;
@@ -52,7 +50,7 @@ export function makeAuth(tables: AuthTables, provider: DatabaseProvider) {
       cookiePrefix: 'yokemark',
       useSecureCookies: secure,
       defaultCookieAttributes: { httpOnly: true, sameSite: 'lax', secure, path: '/' },
-      ipAddress: { ipAddressHeaders: [clientHeader] },
+      ipAddress: { ipAddressHeaders: [CLIENT_HEADER] },
       database: { generateId: newId },
     },
   });

@@ -1,8 +1,9 @@
 import { parseSetCookieHeader } from 'better-auth/cookies';
 import { write } from '../db/database';
+import { CLIENT_HEADER } from '../edge/request-headers';
 import { environment } from '../env/environment';
 import { allowAttempt, forgetAttempts, secondsUntilAllowed } from '../limits/attempts';
-import { auth, clientHeader } from './sign-in-library';
+import { auth } from './sign-in-library';
 
 /** A cookie for the browser, as Next's `cookies().set(name, value, options)` takes it. */
 export interface CookieToSet {
@@ -36,7 +37,7 @@ function cookiesOf(response: Response): CookieToSet[] {
 function ask(path: string, headers: Headers, body: object): Promise<Response> {
   const { publicUrl } = environment();
   const passedOn = new Headers({ 'content-type': 'application/json', origin: publicUrl });
-  for (const name of [clientHeader, 'user-agent', 'cookie']) {
+  for (const name of [CLIENT_HEADER, 'user-agent', 'cookie']) {
     const value = headers.get(name);
     if (value !== null) passedOn.set(name, value);
   }

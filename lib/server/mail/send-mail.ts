@@ -2,6 +2,7 @@ import { mkdir, open, rename } from 'node:fs/promises';
 import { join } from 'node:path';
 import { createTransport, type SendMailOptions } from 'nodemailer';
 import { environment } from '../env/environment';
+import { syncFolder } from '../files/sync-folder';
 import type { MailMessage } from './mail-message';
 
 /** How a message left: handed to a mail server, or written into the mail folder because none is set. */
@@ -55,7 +56,7 @@ async function sendOverSmtp(url: string, message: MailMessage): Promise<Sending>
 }
 
 /** Writes a message as a file any mail program opens (RFC 5322, lines ended as on the wire). A second try writes the same file. */
-async function writeFile(folder: string, message: MailMessage): Promise<Sending> {
+async function writeMailFile(folder: string, message: MailMessage): Promise<Sending> {
   const transport = createTransport({ streamTransport: true, buffer: true, newline: 'windows' });
   const { message: bytes } = await transport.sendMail(optionsOf(message));
   if (!Buffer.isBuffer(bytes)) throw new Error('The mail library did not hand over a whole message.');
@@ -71,6 +72,7 @@ async function writeFile(folder: string, message: MailMessage): Promise<Sending>
   await file.sync();
   await file.close();
   await rename(beside, join(folder, name));
+  await syncFolder(folder);
   return { ok: true, sentBy: 'file' };
 }
 
@@ -79,7 +81,7 @@ export async function sendMail(message: MailMessage): Promise<Sending> {
   const { smtpUrl, mailDir } = environment();
   if (smtpUrl !== null) return sendOverSmtp(smtpUrl, message);
   try {
-    return await writeFile(mailDir, message);
+    return await writeMailFile(mailDir, message);
   } catch (error) {
     return { ok: false, ...faultOf(error) };
   }
