@@ -4,7 +4,7 @@ import { headers } from 'next/headers';
 import { redirect } from 'next/navigation';
 import { type FormState, mistaken, refused } from '@/components/ui/form-state';
 import { signIn } from '@/lib/server/auth/sign-in';
-import { clientHeader } from '@/lib/server/auth/sign-in-library';
+import { CLIENT_HEADER } from '@/lib/server/edge/request-headers';
 import { openShop } from '@/lib/server/shop/open-shop';
 import { typedIn } from '../read-form';
 import { setCookies } from '../set-cookies';
@@ -27,7 +27,7 @@ export async function setUpAction(_before: FormState, sent: FormData): Promise<F
       email: field('email'),
       password,
     },
-    asking.get(clientHeader) ?? '',
+    asking.get(CLIENT_HEADER) ?? '',
   );
   if (!opened.ok)
     return opened.reason === 'mistakes' ? mistaken(typed, opened.mistakes) : refused(typed, opened.reason);
