@@ -1,5 +1,5 @@
-import { migrateDatabase } from '../db/migrate';
 import { closeDatabase } from '../db/database';
+import { migrateDatabase } from '../db/migrate';
 import { loadDemo } from '../demo/seed-demo';
 import { EnvironmentError, environment } from '../env/environment';
 

@@ -15,6 +15,9 @@ const { packageScript, runNode } = await import('./run.mjs');
 
 const reports = '.built/reports';
 
+/** @param {string[]} args */
+const check = async (args) => countsOfCheck(await runNode(args));
+
 /** @param {string} project */
 async function vitest(project) {
   const report = `${reports}/${project}.json`;
@@ -22,14 +25,23 @@ async function vitest(project) {
   return countsOfVitest(report, await runNode([packageScript('vitest'), 'run', '--project', project, ...reporters]));
 }
 
+let pagesAreBuilt = true;
+
+async function build() {
+  const counts = await check(['lib/server/commands/build.mjs']);
+  pagesAreBuilt = counts.failed === 0;
+  return counts;
+}
+
 async function playwright() {
+  if (!pagesAreBuilt) {
+    console.error('Not run: there are no pages to look at.');
+    return countsOfCheck(1);
+  }
   const report = `${reports}/browser.json`;
   const args = [packageScript('@playwright/test', 'playwright'), 'test', '--reporter=list,json'];
   return countsOfPlaywright(report, await runNode(args, { env: { PLAYWRIGHT_JSON_OUTPUT_FILE: report } }));
 }
-
-/** @param {string[]} args */
-const check = async (args) => countsOfCheck(await runNode(args));
 
 const imported = ['app', 'components', 'lib', 'tests', 'proxy.ts', 'next.config.ts'];
 
@@ -45,7 +57,7 @@ const steps = {
     return check([script, '--config', '.dependency-cruiser.mjs', ...imported]);
   },
   unit: () => vitest('unit'),
-  build: () => check(['lib/server/commands/build.mjs']),
+  build,
   integration: () => vitest('integration'),
   browser: playwright,
 };

@@ -48,8 +48,6 @@ async function serve(): Promise<void> {
   await listen(server, port, host);
   await app.prepare();
   const visit = await prepareFirstVisit();
-  // The pages open the database themselves, with their own copy of its code.
-  await closeDatabase();
   if (development) {
     const upgrade = app.getUpgradeHandler();
     server.on('upgrade', (request, socket, head) => void upgrade(request, socket, head));
