@@ -42,8 +42,11 @@ export function StyleForm({ garmentId, action, typed }: StyleFormProps) {
         required
       />
       <ClothChoice formId={garmentId} typed={state.typed} mistakes={mistakes} />
-      <div>
+      <div className={styles.end}>
         <SubmitButton waiting={t('style.waiting')}>{t('style.submit')}</SubmitButton>
+        <span role="status" className={styles.kept}>
+          {state.done ? `✓ ${t('style.kept')}` : null}
+        </span>
       </div>
     </form>
   );

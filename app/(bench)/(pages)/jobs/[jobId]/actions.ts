@@ -30,6 +30,7 @@ export async function addGarmentAction(jobId: string, _before: FormState, sent: 
     layout.garments.length >= MOST_GARMENTS ? 'tooMany' : addGarment(layout, garment),
   );
   if (!edited.ok) return refused(form.typed, edited.reason);
+  refresh();
   redirect(`/jobs/${jobId}#garment-${garment.garmentId}`);
 }
 
@@ -80,6 +81,7 @@ export async function removeGarmentAction(jobId: string, garmentId: string): Pro
   const maker = await requireMaker();
   const edited = await editGarments(maker, jobId, (layout) => removeGarment(layout, garmentId));
   if (!edited.ok) return refused({}, edited.reason);
+  refresh();
   redirect(`/jobs/${jobId}#garments`);
 }
 

@@ -12,14 +12,16 @@ import { sidesOf } from '@/lib/domain/garment/kinds';
 import type { Garment, LayoutDocument } from '@/lib/domain/layout/document';
 import { pictureFrame } from '@/lib/domain/layout/picture-frame';
 import { composeScene } from '@/lib/domain/layout/scene';
-import { keyOf, type OfferedSize, sizeName, sizesToShow, totalCount } from '@/lib/domain/layout/sizes';
+import { keyOf, type OfferedSize, sizeName } from '@/lib/domain/layout/sizes';
 import { sizeWords } from '@/lib/messages/reading-words';
 import { translatorFor } from '@/lib/messages/translator';
 import type { JobView } from '@/lib/server/jobs/load-jobs';
 import type { Shop } from '@/lib/server/shop/read-shop';
 import { addGarmentAction, countsAction, removeGarmentAction, styleAction } from './actions';
+import { proxyAddress } from './art-address';
 import { styleFields } from './garment-forms';
 import { shownCharts } from './shown-charts';
+import { countsLine, sizeToDraw } from './size-words';
 
 type GarmentSectionProps = { shop: Shop; job: JobView };
 
@@ -91,7 +93,7 @@ function JobGarment({ shop, job, garment }: GarmentSectionProps & { garment: Gar
       drawnIn={t('shownIn', { size: sizeWords(translatorFor(shop.locale, 'readings'), sizeName(shown)) })}
       counts={
         job.locked ? (
-          <LockedCounts shop={shop} garment={garment} />
+          <p>{countsLine(shop.locale, garment)}</p>
         ) : (
           <CountsForm action={countsAction.bind(null, job.jobId, garmentId)} blanks={counted} />
         )
@@ -122,17 +124,6 @@ function GarmentFlats({ shop, layout, garment, shown }: GarmentFlatsProps) {
   ));
 }
 
-function LockedCounts({ shop, garment }: { shop: Shop; garment: Garment }) {
-  const t = translatorFor(shop.locale, 'garments');
-  const readings = translatorFor(shop.locale, 'readings');
-  const sizes = sizesToShow(garment).map((offered) => `${sizeWords(readings, sizeName(offered))} ${offered.quantity}`);
-  return (
-    <p>
-      {sizes.join(', ')}: <strong>{t('total', { count: totalCount([garment]) })}</strong>
-    </p>
-  );
-}
-
 function StarterCharts({ shop }: { shop: Shop }) {
   const t = translatorFor(shop.locale, 'garments.add');
   return (
@@ -145,18 +136,6 @@ function StarterCharts({ shop }: { shop: Shop }) {
   );
 }
 
-/** The size in the middle of those ordered. */
-function sizeToDraw(garment: Garment): OfferedSize {
-  const sizes = sizesToShow(garment);
-  const middle = sizes[Math.floor(sizes.length / 2)];
-  if (!middle) throw new Error(`garment ${garment.garmentId} has no size`);
-  return middle;
-}
-
 function printsOnlyOn({ prints }: LayoutDocument, garmentId: string): number {
   return prints.filter(({ garmentIds }) => garmentIds.every((id) => id === garmentId)).length;
-}
-
-function proxyAddress(sha256: string): string {
-  return `/api/art/${sha256}/proxy.webp`;
 }

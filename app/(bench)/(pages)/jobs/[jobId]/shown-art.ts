@@ -6,6 +6,7 @@ import type { LengthUnit } from '@/lib/domain/measure/length';
 import type { Locale } from '@/lib/messages/locales';
 import { translatorFor } from '@/lib/messages/translator';
 import type { ArtView } from '@/lib/server/art/list-art';
+import { proxyAddress } from './art-address';
 
 /** The job's pictures in words: how large each can be printed, where it is placed, what was noticed about it. */
 export function shownArt(
@@ -29,7 +30,7 @@ export function shownArt(
       });
     return {
       artId,
-      src: `/api/art/${ref.sha256}/proxy.webp`,
+      src: proxyAddress(ref.sha256),
       alt: t('picture', { name }),
       widthPx: ref.widthPx,
       heightPx: ref.heightPx,

@@ -20,11 +20,15 @@ export function shownCharts(locale: Locale, unit: LengthUnit): ShownChart[] {
       const { um, estimated } = completed.measures;
       return {
         label,
-        values: SHOWN_MEASURES.map((measure) => ({
-          measure: t(`add.measure.${measure}`),
-          text: formatLength(um[measure], unit),
-          isEstimated: estimated.includes(measure),
-        })),
+        values: SHOWN_MEASURES.map((measure) => {
+          const lengthUm = um[measure];
+          if (lengthUm === undefined) throw new Error(`starter chart ${kind} ${ageBand} ${label} lacks ${measure}`);
+          return {
+            measure: t(`add.measure.${measure}`),
+            text: formatLength(lengthUm, unit),
+            isEstimated: estimated.includes(measure),
+          };
+        }),
       };
     }),
   }));

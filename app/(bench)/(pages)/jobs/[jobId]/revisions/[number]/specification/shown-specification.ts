@@ -1,0 +1,71 @@
+import type { CountRow, PlacementRow } from '@/components/specification/specified-garment';
+import { AGE_BANDS } from '@/lib/domain/garment/kinds';
+import { formatLength } from '@/lib/domain/measure/format-length';
+import type { LengthUnit } from '@/lib/domain/measure/length';
+import type { ViewGarment, ViewSide } from '@/lib/domain/revision/view';
+import type { Locale } from '@/lib/messages/locales';
+import { acrossWords, dropWords, sizeWords } from '@/lib/messages/reading-words';
+import { translatorFor } from '@/lib/messages/translator';
+
+type ViewSize = ViewGarment['sizes'][number];
+type ViewPrint = ViewSide['prints'][number];
+
+/** How many of each size, one row a band. */
+export function countRows(locale: Locale, { sizes }: Pick<ViewGarment, 'sizes'>): CountRow[] {
+  const t = translatorFor(locale, 'specification');
+  return AGE_BANDS.flatMap((ageBand) => {
+    const counted = sizes.filter((size) => size.ageBand === ageBand && size.quantity > 0);
+    if (counted.length === 0) return [];
+    const total = counted.reduce((sum, { quantity }) => sum + quantity, 0);
+    return [{ band: t(`band.${ageBand}`), sizes: counted.map(({ label, quantity }) => ({ label, quantity })), total }];
+  });
+}
+
+/** Every print of a garment in every size group, front first, in the unit the revision was sealed in. */
+export function placementRows(
+  locale: Locale,
+  unit: LengthUnit,
+  garment: Pick<ViewGarment, 'sizes'>,
+  fileAddress: ((printId: string, groupId: string) => string) | null,
+): PlacementRow[] {
+  const t = translatorFor(locale, 'specification');
+  const readings = translatorFor(locale, 'readings');
+  return groupedPrints(garment.sizes).map(({ print, sizes }) => {
+    const { printId, groupId, name, locationId, reading } = print;
+    const sizeList = sizes.map((size) => sizeWords(readings, size)).join(', ');
+    return {
+      key: `${printId} ${groupId}`,
+      print: name,
+      place: readings(`location.${locationId}`),
+      sizes: sizeList,
+      wide: formatLength(reading.widthUm, unit),
+      tall: formatLength(reading.heightUm, unit),
+      down: dropWords(readings, reading, unit),
+      across: acrossWords(readings, reading.across, unit),
+      file: fileAddress && {
+        href: fileAddress(printId, groupId),
+        words: t('file'),
+        label: t('fileName', { print: name, sizes: sizeList }),
+      },
+    };
+  });
+}
+
+function groupedPrints(sizes: readonly ViewSize[]): { print: ViewPrint; sizes: ViewSize[] }[] {
+  const groups = new Map<string, { print: ViewPrint; sizes: ViewSize[] }>();
+  for (const size of sizes) {
+    for (const print of size.sides.flatMap(({ prints }) => prints)) {
+      const key = `${print.printId} ${print.groupId}`;
+      const group = groups.get(key) ?? { print, sizes: [] };
+      group.sizes.push(size);
+      groups.set(key, group);
+    }
+  }
+  return [...groups.values()].sort((a, b) => firstSeen(sizes, a.print) - firstSeen(sizes, b.print));
+}
+
+/** Where a print comes in the order of sides and prints, so that its size groups stand together. */
+function firstSeen(sizes: readonly ViewSize[], { printId }: ViewPrint): number {
+  const order = sizes.flatMap(({ sides }) => sides).flatMap(({ prints }) => prints);
+  return order.findIndex((print) => print.printId === printId);
+}

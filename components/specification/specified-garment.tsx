@@ -1,0 +1,130 @@
+import type { ReactNode } from 'react';
+import styles from './specified-garment.module.css';
+
+/** How many of each size of one band, and in all. */
+export type CountRow = {
+  band: string;
+  sizes: readonly { label: string; quantity: number }[];
+  total: number;
+};
+
+/** One print in one of its size groups, in words. */
+export type PlacementRow = {
+  key: string;
+  print: string;
+  place: string;
+  sizes: string;
+  wide: string;
+  tall: string;
+  down: string;
+  across: string;
+  /** Its print file; null where nothing may be pressed. */
+  file: { href: string; words: string; label: string } | null;
+};
+
+type SpecifiedGarmentProps = {
+  facts: readonly { name: string; value: ReactNode }[];
+  pictures: ReactNode;
+  counts: readonly CountRow[];
+  placements: readonly PlacementRow[];
+  words: {
+    counts: string;
+    all: string;
+    placement: string;
+    tolerance: string;
+    columns: Record<'print' | 'sizes' | 'wide' | 'tall' | 'place' | 'across' | 'file', string>;
+  };
+};
+
+/** A garment as it is pressed: cloth, counts, and where each print goes on each size. */
+export function SpecifiedGarment({ facts, pictures, counts, placements, words }: SpecifiedGarmentProps) {
+  const { columns } = words;
+  const hasFiles = placements.some(({ file }) => file !== null);
+  return (
+    <div className={styles.garment}>
+      <dl className={styles.facts}>
+        {facts.map(({ name, value }) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+      <div className={styles.pictures}>{pictures}</div>
+      <div className={styles.counts}>
+        {counts.map(({ band, sizes, total }) => (
+          <div key={band} className={styles.scroll}>
+            <table className={styles.table}>
+              <caption>
+                {words.counts}: {band}
+              </caption>
+              <thead>
+                <tr>
+                  {sizes.map(({ label }) => (
+                    <th key={label} scope="col">
+                      {label}
+                    </th>
+                  ))}
+                  <th scope="col">{words.all}</th>
+                </tr>
+              </thead>
+              <tbody>
+                <tr>
+                  {sizes.map(({ label, quantity }) => (
+                    <td key={label}>{quantity}</td>
+                  ))}
+                  <td className={styles.total}>{total}</td>
+                </tr>
+              </tbody>
+            </table>
+          </div>
+        ))}
+      </div>
+      <div className={styles.scroll}>
+        <table className={styles.placements}>
+          <caption>{words.placement}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{columns.print}</th>
+              <th scope="col">{columns.sizes}</th>
+              <th scope="col">{columns.wide}</th>
+              <th scope="col">{columns.tall}</th>
+              <th scope="col">{columns.place}</th>
+              <th scope="col">{columns.across}</th>
+              {hasFiles ? (
+                <th scope="col" className={styles.file}>
+                  {columns.file}
+                </th>
+              ) : null}
+            </tr>
+          </thead>
+          <tbody>
+            {placements.map(({ key, print, place, sizes, wide, tall, down, across, file }) => (
+              <tr key={key}>
+                <th scope="row">
+                  {print}
+                  <span className={styles.place}>{place}</span>
+                </th>
+                <td>{sizes}</td>
+                <td className={styles.reading}>{wide}</td>
+                <td className={styles.reading}>{tall}</td>
+                <td>{down}</td>
+                <td>{across}</td>
+                {hasFiles ? (
+                  <td className={styles.file}>
+                    {file ? (
+                      <a href={file.href} download aria-label={`${file.words}, ${file.label}`}>
+                        {file.words}
+                      </a>
+                    ) : null}
+                  </td>
+                ) : null}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <p className={styles.tolerance}>{words.tolerance}</p>
+    </div>
+  );
+}
