@@ -35,6 +35,7 @@ export function startPictureWork(): () => Promise<void> {
     try {
       await makePictures(revisionId, () => stopped);
     } catch (error) {
+      if (stopped) return;
       console.error(
         `Pictures of revision ${revisionId} are not all made yet; each is tried again when it is asked for.`,
         error,
