@@ -1,0 +1,34 @@
+import type { NudgeDirection } from './commands/place-print';
+
+/** A key press as a browser reports it. */
+export type KeyPress = {
+  readonly key: string;
+  readonly ctrlKey: boolean;
+  readonly metaKey: boolean;
+  readonly shiftKey: boolean;
+  readonly altKey: boolean;
+};
+
+/** A key press in one notation: `Mod+Shift+Z`, `Shift+ArrowUp`. Mod is Control, or Command on a Mac. */
+export function strokeText({ key, ctrlKey, metaKey, shiftKey, altKey }: KeyPress): string {
+  const name = key.length === 1 ? key.toUpperCase() : key;
+  return [(ctrlKey || metaKey) && 'Mod', altKey && 'Alt', shiftKey && 'Shift', name].filter(Boolean).join('+');
+}
+
+/** Key strokes that go back and forth through what was done. */
+export const UNDO_STROKES: readonly string[] = ['Mod+Z'];
+export const REDO_STROKES: readonly string[] = ['Mod+Shift+Z', 'Mod+Y'];
+
+const ARROWS: Readonly<Record<string, NudgeDirection>> = {
+  ArrowUp: 'up',
+  ArrowDown: 'down',
+  ArrowLeft: 'left',
+  ArrowRight: 'right',
+};
+
+/** Which way an arrow key nudges, and whether by a stride; null for any other stroke. */
+export function nudgeOf(stroke: string): { direction: NudgeDirection; stride: boolean } | null {
+  const stride = stroke.startsWith('Shift+');
+  const direction = ARROWS[stride ? stroke.slice('Shift+'.length) : stroke];
+  return direction ? { direction, stride } : null;
+}

@@ -1,0 +1,46 @@
+import type { ArtRef } from '@/lib/domain/art/art-ref';
+import { inkHeightUm, widthForHeightUm } from '@/lib/domain/layout/placement';
+import { type Micrometres, roundUm, UM_PER_INCH, UM_PER_MM } from '@/lib/domain/measure/length';
+
+/** The longer side of the smallest and the largest print that can be set (common practice, no source). */
+export const SMALLEST_PRINT_UM: Micrometres = UM_PER_INCH / 4;
+export const LARGEST_PRINT_UM: Micrometres = 60 * UM_PER_INCH;
+
+/** The furthest a print is set from where it is measured: beyond any garment (common practice, no source). */
+export const FURTHEST_READING_UM: Micrometres = 60 * UM_PER_INCH;
+
+/** The least width a layout document takes. */
+const LEAST_WIDTH_UM: Micrometres = UM_PER_MM;
+
+/** The narrowest and widest a picture can be set so that its longer side stays within the limits. */
+export function widthLimitsUm(art: Pick<ArtRef, 'inkBox'>): { leastUm: Micrometres; mostUm: Micrometres } {
+  const tall = art.inkBox.height > art.inkBox.width;
+  const least = tall ? widthForHeightUm(art, SMALLEST_PRINT_UM) : SMALLEST_PRINT_UM;
+  const most = tall ? widthForHeightUm(art, LARGEST_PRINT_UM) : LARGEST_PRINT_UM;
+  const leastUm = Math.max(LEAST_WIDTH_UM, least);
+  return { leastUm, mostUm: Math.max(leastUm, most) };
+}
+
+/** A width brought within what the picture can be set to. Whole micrometres; not-a-number becomes the least. */
+export function heldWidthUm(art: Pick<ArtRef, 'inkBox'>, widthUm: number): Micrometres {
+  const { leastUm, mostUm } = widthLimitsUm(art);
+  return Number.isNaN(widthUm) ? leastUm : Math.min(mostUm, Math.max(leastUm, roundUm(widthUm)));
+}
+
+/** A drop or a distance across brought within reach of a garment. Whole micrometres; not-a-number becomes nothing. */
+export function heldReadingUm(um: number): Micrometres {
+  if (Number.isNaN(um)) return 0;
+  return Math.min(FURTHEST_READING_UM, Math.max(-FURTHEST_READING_UM, roundUm(um)));
+}
+
+/** Why a size cannot be set, or null when it can. `widthUm` is that of the unturned ink. */
+export function sizeRefusal(art: Pick<ArtRef, 'inkBox'>, widthUm: Micrometres): 'tooSmall' | 'tooLarge' | null {
+  const { leastUm, mostUm } = widthLimitsUm(art);
+  if (widthUm < leastUm) return 'tooSmall';
+  return widthUm > mostUm ? 'tooLarge' : null;
+}
+
+/** The longer side of a picture set at a width. */
+export function longerSideUm(art: Pick<ArtRef, 'inkBox'>, widthUm: Micrometres): Micrometres {
+  return Math.max(widthUm, inkHeightUm(art, widthUm));
+}

@@ -1,0 +1,107 @@
+import type { LayoutDocument } from '@/lib/domain/layout/document';
+import type { LengthUnit } from '@/lib/domain/measure/length';
+import type { Command, EditLabel, TableState } from './command';
+import { type History, newHistory, recorded, redone, undone } from './history';
+import { firstSelection, followedSelection, type Selection, settledSelection } from './selection';
+
+/**
+ * The table while it is worked at. `held` is the layout as a drag in progress would leave it: shown, but neither saved nor
+ * in the history until the pointer lets go.
+ */
+export type TableEditor = {
+  readonly history: History;
+  readonly held: LayoutDocument | null;
+  readonly selection: Selection | null;
+  readonly unit: LengthUnit;
+  readonly locked: boolean;
+};
+
+/** A table laid out with a layout for the first time. */
+export function newTableEditor(layout: LayoutDocument, unit: LengthUnit, locked: boolean): TableEditor {
+  return { history: newHistory(layout), held: null, selection: firstSelection(layout), unit, locked };
+}
+
+/** What commands are asked about: the layout as it stands, without a drag in progress. */
+export function tableState({ history, selection, unit, locked }: TableEditor): TableState {
+  return { layout: history.present, selection, unit, locked };
+}
+
+/** The layout to show: with the drag in progress, if there is one. */
+export function shownLayout({ history, held }: TableEditor): LayoutDocument {
+  return held ?? history.present;
+}
+
+/** The table after a command; the very same table when it cannot run or changes nothing. `continues`: see `recorded`. */
+export function afterCommand<Arguments>(
+  editor: TableEditor,
+  command: Command<Arguments>,
+  args: Arguments,
+  continues = false,
+): TableEditor {
+  const state = tableState(editor);
+  if (!command.canRun(state)) return editor;
+  return withLayout(editor, command.run(state, args), command.id, continues);
+}
+
+/** The table while a drag goes on: what the command would do is shown and not yet done. */
+export function whileDragging<Arguments>(
+  editor: TableEditor,
+  command: Command<Arguments>,
+  args: Arguments,
+): TableEditor {
+  const state = tableState(editor);
+  if (!command.canRun(state)) return editor;
+  const held = command.run(state, args);
+  return held === shownLayout(editor) ? editor : { ...editor, held };
+}
+
+/** The table when the drag is let go: what was shown is done, as one step. */
+export function afterDrag(editor: TableEditor, label: EditLabel): TableEditor {
+  if (!editor.held) return editor;
+  return withLayout({ ...editor, held: null }, editor.held, label);
+}
+
+/** The table when the drag is given up: as if it had not begun. */
+export function withoutDrag(editor: TableEditor): TableEditor {
+  return editor.held ? { ...editor, held: null } : editor;
+}
+
+/** One edit back. Nothing on a signed-off layout, or when nothing was done. */
+export function afterUndo(editor: TableEditor): TableEditor {
+  return editor.locked ? editor : withHistory(editor, undone(editor.history));
+}
+
+/** One undone edit forth. */
+export function afterRedo(editor: TableEditor): TableEditor {
+  return editor.locked ? editor : withHistory(editor, redone(editor.history));
+}
+
+/** The layout somebody else saved, taken over as a step of its own, so that one's own can still be had back by undoing. */
+export function afterTakingTheirs(editor: TableEditor, theirs: LayoutDocument): TableEditor {
+  return withLayout(withoutDrag(editor), theirs, 'takeTheirs');
+}
+
+/** Other things in hand on the table; not an edit. */
+export function withSelection(
+  editor: TableEditor,
+  select: (layout: LayoutDocument, selection: Selection) => Selection,
+): TableEditor {
+  if (!editor.selection) return editor;
+  const selection = settledSelection(editor.history.present, select(editor.history.present, editor.selection));
+  return selection === editor.selection ? editor : { ...editor, held: null, selection };
+}
+
+/** The table with the layout signed off, or opened again. */
+export function withLock(editor: TableEditor, locked: boolean): TableEditor {
+  return locked === editor.locked ? editor : { ...editor, held: null, locked };
+}
+
+function withLayout(editor: TableEditor, layout: LayoutDocument, label: EditLabel, continues = false): TableEditor {
+  return withHistory(editor, recorded(editor.history, layout, label, continues));
+}
+
+function withHistory(editor: TableEditor, history: History): TableEditor {
+  if (history === editor.history) return editor;
+  const followed = followedSelection(editor.history.present, history.present, editor.selection);
+  return { ...editor, history, held: null, selection: settledSelection(history.present, followed) };
+}

@@ -1,0 +1,76 @@
+import type { ArtRef } from '@/lib/domain/art/art-ref';
+import { inkHeightUm, widthForHeightUm } from '@/lib/domain/layout/placement';
+import { type Centidegrees, normaliseTurn } from '@/lib/domain/measure/angle';
+import type { LengthUnit, Micrometres } from '@/lib/domain/measure/length';
+import { isLengthStep, type LengthRefusal, parseLength } from '@/lib/domain/measure/parse-length';
+import { FURTHEST_READING_UM, sizeRefusal } from './print-limits';
+
+/** The readings of a print that can be typed on its tape. */
+export type ReadingName = 'width' | 'height' | 'drop' | 'across';
+
+/** Why what was typed cannot be set: it could not be read, or no print can be set so. */
+export type TypedRefusal = LengthRefusal | 'notPositive' | 'tooSmall' | 'tooLarge' | 'tooFar';
+export type TypedReading = { ok: true; um: Micrometres } | { ok: false; reason: TypedRefusal };
+
+/** A reading as it stands: what it is, how long, and the picture whose proportions it keeps to. */
+export type PresentReading = {
+  readonly name: ReadingName;
+  /** Signed for drop and across. */
+  readonly um: Micrometres;
+  readonly art: Pick<ArtRef, 'inkBox'>;
+};
+
+/**
+ * What a maker typed on the tape, as the reading to set: a length, or with a leading `+` a step added to the present one.
+ * Across is typed without its side: the side it has is kept. Whole micrometres, or why it cannot be set.
+ */
+export function typedReading(written: string, unit: LengthUnit, present: PresentReading): TypedReading {
+  const parsed = parseLength(written, unit);
+  if (!parsed.ok) return parsed;
+  const side = present.name === 'across' && present.um < 0 ? -1 : 1;
+  const um = side * (isLengthStep(written) ? side * present.um + parsed.um : parsed.um) + 0;
+  const reason = readingRefusal(um, present);
+  return reason ? { ok: false, reason } : { ok: true, um };
+}
+
+function readingRefusal(um: Micrometres, { name, art }: PresentReading): TypedRefusal | null {
+  if (name === 'drop' || name === 'across') return Math.abs(um) > FURTHEST_READING_UM ? 'tooFar' : null;
+  if (um <= 0) return 'notPositive';
+  return sizeRefusal(art, name === 'width' ? um : widthForHeightUm(art, um));
+}
+
+/** The reading of a size group by its name; height is that of the unturned ink. */
+export function presentReading(
+  name: ReadingName,
+  art: Pick<ArtRef, 'inkBox'>,
+  group: { readonly widthUm: Micrometres; readonly dropUm: Micrometres; readonly acrossUm: Micrometres },
+): PresentReading {
+  const um = {
+    width: group.widthUm,
+    height: inkHeightUm(art, group.widthUm),
+    drop: group.dropUm,
+    across: group.acrossUm,
+  };
+  return { name, um: um[name], art };
+}
+
+export type TypedTurn = { ok: true; turnCentideg: Centidegrees } | { ok: false; reason: 'emptyTurn' | 'notATurn' };
+
+const WRITTEN_TURN = /^([+-])?\s*(\d{1,4}(?:[.,]\d*)?|[.,]\d+)\s*(?:°|deg|degrees?)?$/;
+
+/** What a maker typed as a turn in degrees, clockwise: `15`, `-7.5°`; a leading `+` turns on from the present one. */
+export function typedTurn(written: string, presentCentideg: Centidegrees): TypedTurn {
+  const tidy = written.replace(/−/g, '-').trim().toLowerCase();
+  if (tidy === '') return { ok: false, reason: 'emptyTurn' };
+  const match = WRITTEN_TURN.exec(tidy);
+  const degrees = Number(match?.[2]?.replace(',', '.'));
+  if (!match || Number.isNaN(degrees)) return { ok: false, reason: 'notATurn' };
+  const [, sign] = match;
+  const turn = Math.round(degrees * 100) * (sign === '-' ? -1 : 1);
+  return { ok: true, turnCentideg: normaliseTurn(sign === '+' ? presentCentideg + turn : turn) + 0 };
+}
+
+/** A turn as it is shown in its field: degrees without needless decimals, `0`, `-7.5`. */
+export function turnValue(turnCentideg: Centidegrees): string {
+  return String(turnCentideg / 100 + 0);
+}
