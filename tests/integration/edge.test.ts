@@ -99,6 +99,25 @@ describe('what a request may say about itself', () => {
   });
 });
 
+describe('the host a form is sent to', () => {
+  const publicUrl = 'https://proofs.example.org';
+
+  it('is the public one when the form comes from there, whatever a proxy calls the server', async () => {
+    const port = await start({ publicUrl });
+    const seen = seenIn(await send(port, '/', { Origin: publicUrl, Host: 'inner:3000' }));
+    expect(seen.headers['x-forwarded-host']).toBe('proofs.example.org');
+  });
+
+  it.each(['https://proofs.example.org.evil.example.net', 'http://proofs.example.org', 'null', ''])(
+    'is not when it comes from %j',
+    async (origin) => {
+      const port = await start({ publicUrl });
+      const seen = seenIn(await send(port, '/', { Origin: origin, 'X-Forwarded-Host': 'proofs.example.org' }));
+      expect(seen.headers['x-forwarded-host']).toBeUndefined();
+    },
+  );
+});
+
 describe('what a request may bring', () => {
   const whole = (bytes: number) => Buffer.alloc(bytes, 'y');
 

@@ -40,7 +40,7 @@ function refuse(request: IncomingMessage, response: ServerResponse, refusal: Bod
 export function createHttpServer({ handle, trustedProxies, publicUrl }: HttpServerOptions): Server {
   const isSecure = publicUrl.startsWith('https:');
   const server = createServer(async (request, response) => {
-    trustHeaders(request, trustedProxies);
+    trustHeaders(request, { trustedProxies, publicUrl });
     if (isSecure) response.setHeader('Strict-Transport-Security', 'max-age=31536000');
     const refusal = refusedBody(request);
     if (refusal) {

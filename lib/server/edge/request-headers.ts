@@ -34,19 +34,34 @@ function isOurs(name: string): boolean {
   return name.startsWith('x-yokemark-') || name === 'x-nonce';
 }
 
+type TrustOptions = {
+  trustedProxies: TrustedProxies;
+  /** Origin customers reach the shop at. */
+  publicUrl: string;
+};
+
+function joined(header: string | string[] | undefined): string | undefined {
+  return Array.isArray(header) ? header.join(',') : header;
+}
+
 /**
  * Makes a request's headers trustworthy: drops what claims to come from a proxy unless a trusted proxy sent it, drops
  * every header of our own that came from outside, and names the client in `x-yokemark-client`.
+ *
+ * A form sent from a page at PUBLIC_URL is at home whatever name a proxy in between uses for this server, so for such a
+ * request that name is the public one: the pages refuse a form whose origin is another host than its own.
  */
-export function trustHeaders(request: IncomingMessage, trusted: TrustedProxies): void {
+export function trustHeaders(request: IncomingMessage, { trustedProxies, publicUrl }: TrustOptions): void {
   const peer = request.socket.remoteAddress ?? '';
-  const peerIsProxy = trusted.isTrusted(plainAddress(peer));
-  const forwardedFor = request.headers['x-forwarded-for'];
-  const client = clientAddress(peer, Array.isArray(forwardedFor) ? forwardedFor.join(',') : forwardedFor, trusted);
-  const isDropped = (name: string) => isOurs(name) || (!peerIsProxy && tellsOfForwarding(name));
+  const peerIsProxy = trustedProxies.isTrusted(plainAddress(peer));
+  const set: Record<string, string> = {
+    [CLIENT_HEADER]: clientAddress(peer, joined(request.headers['x-forwarded-for']), trustedProxies),
+  };
+  if (request.headers.origin === publicUrl) set['x-forwarded-host'] = new URL(publicUrl).host;
+  const isDropped = (name: string) => name in set || isOurs(name) || (!peerIsProxy && tellsOfForwarding(name));
 
   for (const name of Object.keys(request.headers)) if (isDropped(name)) delete request.headers[name];
-  request.headers[CLIENT_HEADER] = client;
+  Object.assign(request.headers, set);
 
   const raw = request.rawHeaders;
   const kept: string[] = [];
@@ -54,5 +69,5 @@ export function trustHeaders(request: IncomingMessage, trusted: TrustedProxies):
     const [name = '', value = ''] = [raw[at], raw[at + 1]];
     if (!isDropped(name.toLowerCase())) kept.push(name, value);
   }
-  request.rawHeaders = [...kept, CLIENT_HEADER, client];
+  request.rawHeaders = [...kept, ...Object.entries(set).flat()];
 }

@@ -29,6 +29,13 @@ function listeningProblem(error: unknown): string | null {
   return null;
 }
 
+/** An address this computer reaches itself at when it listens on `host`. */
+function reachableHost(host: string): string {
+  if (host === '0.0.0.0') return '127.0.0.1';
+  if (host === '::') return '[::1]';
+  return host.includes(':') ? `[${host}]` : host;
+}
+
 async function serve(): Promise<void> {
   const { port, host, publicUrl, trustedProxies } = environment();
   const development = process.argv.includes('--dev');
@@ -43,6 +50,9 @@ async function serve(): Promise<void> {
     publicUrl,
   });
   const finish = gracefulStop(server, development ? 0 : FINISH_MS);
+
+  // Where the pages fetch from when an action leads on to another page: here, whatever a proxy calls this server.
+  process.env.__NEXT_PRIVATE_ORIGIN = `http://${reachableHost(host)}:${port}`;
 
   // The port comes first: a second server on it must end before it makes a new set-up code.
   await listen(server, port, host);
