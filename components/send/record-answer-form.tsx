@@ -12,9 +12,7 @@ import { TextArea } from '../ui/text-area';
 import { TextField } from '../ui/text-field';
 import { useMistakes } from '../ui/use-mistakes';
 import styles from './record-answer-form.module.css';
-
-/** Ways an answer comes besides the link. */
-export const RECORDED_ROUTES = ['text', 'phone', 'counter'] as const;
+import { RECORDED_ROUTES } from './recorded-routes';
 
 /** Whole-form refusals of recording an answer. */
 export type RecordRefusal = 'replaced' | 'withdrawn' | 'alreadySignedOff' | 'noRevision' | 'mayNotSign';

@@ -14,7 +14,16 @@ type SpecificationSheetProps = {
 };
 
 /** The page a press is set by, on screen and on paper: whose it is, whether it holds, then the garments. */
-export function SpecificationSheet({ shopName, title, of, stop, facts, actions, children }: SpecificationSheetProps) {
+export function SpecificationSheet({
+  shopName,
+  title,
+  of,
+  stop,
+  facts,
+  actions,
+
+  children,
+}: SpecificationSheetProps) {
   return (
     <div className={styles.sheet}>
       <header className={styles.head}>
@@ -44,11 +53,22 @@ export function SpecificationSheet({ shopName, title, of, stop, facts, actions, 
   );
 }
 
+type SheetPartProps = {
+  id: string;
+  title: string;
+  /** Which revision the part is of: `Rev 2, seal EEF0-884C`. */
+  mark?: string;
+  children: ReactNode;
+};
+
 /** A part of the sheet that is kept together on paper where it fits. */
-export function SheetPart({ id, title, children }: { id: string; title: string; children: ReactNode }) {
+export function SheetPart({ id, title, mark, children }: SheetPartProps) {
   return (
     <section aria-labelledby={id} className={styles.part}>
-      <h2 id={id}>{title}</h2>
+      <div className={styles.partHead}>
+        <h2 id={id}>{title}</h2>
+        {mark ? <p className={styles.mark}>{mark}</p> : null}
+      </div>
       {children}
     </section>
   );

@@ -53,7 +53,7 @@ export function SpecifiedGarment({ facts, pictures, counts, placements, words }:
       <div className={styles.pictures}>{pictures}</div>
       <div className={styles.counts}>
         {counts.map(({ band, sizes, total }) => (
-          <div key={band} className={styles.scroll}>
+          <section key={band} aria-label={`${words.counts}: ${band}`} tabIndex={0} className={styles.scroll}>
             <table className={styles.table}>
               <caption>
                 {words.counts}: {band}
@@ -77,10 +77,10 @@ export function SpecifiedGarment({ facts, pictures, counts, placements, words }:
                 </tr>
               </tbody>
             </table>
-          </div>
+          </section>
         ))}
       </div>
-      <div className={styles.scroll}>
+      <div className={styles.places}>
         <table className={styles.placements}>
           <caption>{words.placement}</caption>
           <thead>
@@ -105,13 +105,17 @@ export function SpecifiedGarment({ facts, pictures, counts, placements, words }:
                   {print}
                   <span className={styles.place}>{place}</span>
                 </th>
-                <td>{sizes}</td>
-                <td className={styles.reading}>{wide}</td>
-                <td className={styles.reading}>{tall}</td>
-                <td>{down}</td>
-                <td>{across}</td>
+                <td data-column={columns.sizes}>{sizes}</td>
+                <td data-column={columns.wide} className={styles.reading}>
+                  {wide}
+                </td>
+                <td data-column={columns.tall} className={styles.reading}>
+                  {tall}
+                </td>
+                <td data-column={columns.place}>{down}</td>
+                <td data-column={columns.across}>{across}</td>
                 {hasFiles ? (
-                  <td className={styles.file}>
+                  <td data-column={columns.file} className={styles.file}>
                     {file ? (
                       <a href={file.href} download aria-label={`${file.words}, ${file.label}`}>
                         {file.words}

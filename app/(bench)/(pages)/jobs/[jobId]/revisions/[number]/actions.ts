@@ -1,11 +1,12 @@
 'use server';
 
 import { DateTime } from 'luxon';
+import { refresh } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { z } from 'zod';
 import { requireMaker } from '@/app/maker';
 import { readForm } from '@/app/read-form';
-import { RECORDED_ROUTES } from '@/components/send/record-answer-form';
+import { RECORDED_ROUTES } from '@/components/send/recorded-routes';
 import { type FormState, mistaken, refused } from '@/components/ui/form-state';
 import { LONGEST_CHANGE, LONGEST_SIGNED_NAME } from '@/lib/domain/revision/answer';
 import { recordAnswer } from '@/lib/server/answers/answers';
@@ -38,5 +39,6 @@ export async function recordAction(
   if (answer.word === 'change' && answer.words === '') return mistaken(form.typed, { words: 'required' });
   const recorded = await recordAnswer(maker, jobId, { ...answer, number, saidAt });
   if (!recorded.ok) return refused(form.typed, recorded.reason);
+  refresh();
   redirect(`/jobs/${jobId}/revisions/${number}#answers`);
 }

@@ -40,7 +40,7 @@ export default async function RevisionPage(props: RevisionPageParams) {
       <JobColumns
         main={
           <>
-            {mayAnswer ? <ReachSection shop={shop} view={view} /> : null}
+            {mayAnswer ? <ReachSection shop={shop} view={view} isAsked /> : null}
             <PageSection id="answers" title={t('answers')}>
               <Card>
                 {view.answers.length === 0 ? <p>{t('noAnswers')}</p> : null}
@@ -57,6 +57,7 @@ export default async function RevisionPage(props: RevisionPageParams) {
                 <ShownGarments shop={shop} view={view} />
               </Card>
             </PageSection>
+            {revision.state === 'current' && !mayAnswer ? <ReachSection shop={shop} view={view} /> : null}
           </>
         }
         aside={

@@ -14,15 +14,20 @@ import { qrCode } from '@/lib/server/qr/qr-code';
 import type { RevisionView } from '@/lib/server/revisions/load-revision';
 import type { Shop } from '@/lib/server/shop/read-shop';
 
-type ReachSectionProps = { shop: Shop; view: RevisionView };
+type RevisionProps = { shop: Shop; view: RevisionView };
+
+type ReachSectionProps = RevisionProps & {
+  /** An answer is waited for, so what became of the mail matters. */
+  isAsked?: boolean;
+};
 
 /** Every way to get a revision before the customer: the mail, the link, a text message, a code to point at, a picture. */
-export function ReachSection({ shop, view }: ReachSectionProps) {
+export function ReachSection({ shop, view, isAsked = false }: ReachSectionProps) {
   const t = translatorFor(shop.locale, 'revision');
   const { revision, jobTitle } = view;
   return (
     <PageSection id="reach" title={t('reach')}>
-      <MailLine shop={shop} view={view} />
+      {isAsked ? <MailLine shop={shop} view={view} /> : null}
       <ReachLine shop={shop} />
       <ReachPair>
         {view.contacts.map((contact) => (
@@ -42,7 +47,7 @@ export function ReachSection({ shop, view }: ReachSectionProps) {
   );
 }
 
-function MailLine({ shop, view }: ReachSectionProps) {
+function MailLine({ shop, view }: RevisionProps) {
   const t = translatorFor(shop.locale, 'revision.mail');
   const emails = view.contacts.flatMap(({ email }) => (email ? [email] : []));
   const kind = emails.length === 0 ? 'none' : view.mail;
@@ -68,7 +73,7 @@ function ReachLine({ shop }: { shop: Shop }) {
   );
 }
 
-function ContactCard({ shop, view, contact }: ReachSectionProps & { contact: RevisionView['contacts'][number] }) {
+function ContactCard({ shop, view, contact }: RevisionProps & { contact: RevisionView['contacts'][number] }) {
   const t = translatorFor(shop.locale, 'revision');
   const name = contact.name ?? view.customerName;
   if (contact.url === null) return <p>{t('linkGone', { name })}</p>;

@@ -103,7 +103,11 @@ function GarmentPart({ shop, view, garment, mayPress }: GarmentPartProps) {
   const size = sizeWords(readings, shown);
   const file = (printId: string, groupId: string) => `/api/revisions/${revisionId}/print/${printId}/${groupId}.png`;
   return (
-    <SheetPart id={`garment-${garmentId}`} title={t('garment', { name, total })}>
+    <SheetPart
+      id={`garment-${garmentId}`}
+      title={t('garment', { name, total })}
+      mark={t('mark', { number: view.revision.number, seal: shortSeal(view.revision.seal) })}
+    >
       <SpecifiedGarment
         facts={[
           {
