@@ -111,16 +111,23 @@ describe('receiving art', () => {
     expect(await artProxy('0'.repeat(64))).toBeNull();
   });
 
-  it('draws a JPEG from an upright sRGB copy, keeps the file itself, and says that all of it prints', async () => {
+  it('draws an upright sRGB JPEG from the file itself, and says that all of it prints', async () => {
     const bytes = data('jpeg/video-001.jpeg');
     const { art } = await taken(bytes, 'photo.jpg');
     expect(art).toMatchObject({ mediaType: 'image/jpeg', notes: ['noTransparency'] });
     expect(art.ref.inkBox).toEqual({ x: 0, y: 0, width: 150, height: 103 });
-    const row = await reader().art.findUniqueOrThrow({ where: { id: art.artId } });
-    expect(Buffer.from(await readFile(row.fileSha256)).equals(bytes)).toBe(true);
-    expect(art.ref.sha256).not.toBe(row.fileSha256);
+    expect(Buffer.from(await readFile(art.ref.sha256)).equals(bytes)).toBe(true);
     // Source: the same picture as a PNG, in the test data of Go 1.19.
     await expectLike(await readFile(art.ref.sha256), data('jpeg/video-001.png'), 1.5);
+  });
+
+  it('draws a JPEG in printing inks from an sRGB copy, and keeps the file as it came', async () => {
+    const bytes = data('jpeg/video-001.cmyk.jpeg');
+    const { art } = await taken(bytes, 'print.jpg');
+    const row = await reader().art.findUniqueOrThrow({ where: { id: art.artId }, include: { picture: true } });
+    expect(Buffer.from(await readFile(row.fileSha256)).equals(bytes)).toBe(true);
+    expect(row.picture).toMatchObject({ sha256: art.ref.sha256, mediaType: 'image/png', widthPx: 150, heightPx: 103 });
+    expect(art.ref.sha256).not.toBe(row.fileSha256);
   });
 
   it.each([

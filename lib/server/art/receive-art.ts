@@ -145,7 +145,7 @@ async function addArt(tx: Transaction, art: NewArt): Promise<ReceivedArt> {
   if (known) return { ok: true, art: artView(known), alreadyThere: true };
   const now = new Date();
   const size = { widthPx: read.widthPx, heightPx: read.heightPx };
-  await addFile(tx, picture, 'image/png', size, now);
+  await addFile(tx, picture, read.fileIsPicture ? art.mediaType : 'image/png', size, now);
   if (file.sha256 !== picture.sha256) await addFile(tx, file, art.mediaType, { widthPx: null, heightPx: null }, now);
   const { inkBox, inkHull } = read.ink;
   const artId = newId();

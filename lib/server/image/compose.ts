@@ -98,7 +98,7 @@ async function encode(canvas: Canvas, output: ComposeRequest['output']): Promise
     case 'webp':
       return (await pixels.webp({ quality: 88, alphaQuality: 100, smartSubsample: true }).toUint8Array()).data;
     case 'png':
-      return (await pixels.png({ compressionLevel: 9 }).toUint8Array()).data;
+      return (await pixels.png({ compressionLevel: 6 }).toUint8Array()).data;
     case 'printPng': {
       const png = await pixels.png({ compressionLevel: 6 }).withDensity(output.pxPerInch).toUint8Array();
       return withDeclaredSrgb(png.data);

@@ -50,8 +50,8 @@ export async function readArt({ path, mediaType, picturePath, proxyPath }: ReadA
   if (!ink.anyClear) notes.push('noTransparency');
   if ('animated' in structure && structure.animated) notes.push('firstFrameOnly');
 
-  const fileIsPicture = mediaType === 'image/png' && notes.every((note) => note === 'noTransparency');
-  if (!fileIsPicture) await writeFile(picturePath, await openPixels(pixels).png({ compressionLevel: 6 }).toBuffer());
+  const fileIsPicture = notes.every((note) => note === 'noTransparency');
+  if (!fileIsPicture) await writeFile(picturePath, await asPng(pixels));
   await writeProxy(pixels, proxyPath);
   return {
     ok: true,
@@ -61,6 +61,11 @@ export async function readArt({ path, mediaType, picturePath, proxyPath }: ReadA
     notes,
     fileIsPicture,
   };
+}
+
+/** Filtered row by row: a photograph packs to half of what it would otherwise (PNG Third Edition, 12.7). */
+function asPng(pixels: Pixels): Promise<Uint8Array> {
+  return openPixels(pixels).png({ compressionLevel: 3, adaptiveFiltering: true }).toBuffer();
 }
 
 async function unpack(path: string): Promise<{ pixels: Pixels; notes: ArtNote[] } | null> {
