@@ -1,7 +1,5 @@
 import type { Box } from '@/lib/domain/geometry/box';
-import type { LAYERS, Shape } from '@/lib/domain/layout/scene';
-
-export type SceneLayerName = (typeof LAYERS)[number];
+import type { Shape } from '@/lib/domain/layout/scene';
 
 export type SceneSvgOptions = {
   /** What of the scene is shown, mm. */
@@ -21,15 +19,6 @@ export function svgOfShapes(shapes: readonly Shape[], { box, widthPx, heightPx, 
     ...shapes.map((shape) => svgOfShape(shape, href)),
     '</svg>',
   ].join('');
-}
-
-/** A scene, or some of its layers, as a whole SVG document. */
-export function svgOfScene(
-  scene: { readonly shapes: readonly Shape[] },
-  options: SceneSvgOptions & { readonly layers?: readonly SceneLayerName[] },
-): string {
-  const { layers } = options;
-  return svgOfShapes(layers ? scene.shapes.filter(({ layer }) => layers.includes(layer)) : scene.shapes, options);
 }
 
 function svgOfShape(shape: Shape, href: SceneSvgOptions['href']): string {
