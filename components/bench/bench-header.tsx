@@ -17,11 +17,13 @@ export function BenchHeader({ shopName, words, signOut }: BenchHeaderProps) {
         {words.skip}
       </a>
       <div className={styles.row}>
-        <Link href="/jobs" className={styles.shop}>
+        <Link href="/jobs" prefetch={false} className={styles.shop}>
           {shopName}
         </Link>
         <nav aria-label={words.navigation} className={styles.places}>
-          <Link href="/jobs">{words.jobs}</Link>
+          <Link href="/jobs" prefetch={false}>
+            {words.jobs}
+          </Link>
         </nav>
         <form action={signOut} className={styles.signOut}>
           <Button kind="quiet" type="submit">

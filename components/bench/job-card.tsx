@@ -22,7 +22,7 @@ export function JobCard({ href, title, customerName, sentence, isPressing, tape 
       <div className={styles.row}>
         <div className={styles.words}>
           <h3 className={styles.title}>
-            <Link href={href} className={styles.link}>
+            <Link href={href} prefetch={false} className={styles.link}>
               {title}
             </Link>{' '}
             <span className={styles.customer}>{customerName}</span>

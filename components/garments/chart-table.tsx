@@ -12,7 +12,7 @@ export function ChartTable({
   estimatedWord: string;
 }) {
   return (
-    <div className={styles.scroll}>
+    <section aria-label={chart.name} tabIndex={0} className={styles.scroll}>
       <table className={styles.table}>
         <caption className={styles.caption}>{chart.name}</caption>
         <thead>
@@ -44,6 +44,6 @@ export function ChartTable({
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }

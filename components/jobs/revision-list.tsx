@@ -39,7 +39,9 @@ export function RevisionList({ revisions }: { revisions: readonly ShownRevision[
         <Card key={revision.revisionId} as="li">
           <div className={styles.revision}>
             <h3 className={styles.name}>
-              <Link href={revision.href}>{revision.name}</Link>{' '}
+              <Link href={revision.href} prefetch={false}>
+                {revision.name}
+              </Link>{' '}
               <span className={classNames(styles.standing, styles[revision.tone])}>{revision.standing}</span>
             </h3>
             <p className={styles.soft}>
@@ -48,7 +50,9 @@ export function RevisionList({ revisions }: { revisions: readonly ShownRevision[
             <AnswerList answers={revision.answers} />
             {revision.specification ? (
               <p>
-                <Link href={revision.specification.href}>{revision.specification.words}</Link>
+                <Link href={revision.specification.href} prefetch={false}>
+                  {revision.specification.words}
+                </Link>
               </p>
             ) : null}
           </div>

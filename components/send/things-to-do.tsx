@@ -10,7 +10,10 @@ export function ThingsToDo({ things }: { things: readonly ThingToDo[] }) {
     <ul className={styles.things}>
       {things.map(({ text, href, link }) => (
         <li key={text}>
-          {text} <Link href={href}>{link}</Link>
+          {text}{' '}
+          <Link href={href} prefetch={false}>
+            {link}
+          </Link>
         </li>
       ))}
     </ul>

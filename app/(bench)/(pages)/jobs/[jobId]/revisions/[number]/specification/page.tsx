@@ -89,7 +89,11 @@ function CurrentLink({ shop, view }: { shop: Shop; view: RevisionView }) {
   const current = revision.currentNumber;
   if (current === null || current === revision.number) return null;
   const t = translatorFor(shop.locale, 'specification');
-  return <Link href={`/jobs/${jobId}/revisions/${current}`}>{t('toCurrent', { current })}</Link>;
+  return (
+    <Link prefetch={false} href={`/jobs/${jobId}/revisions/${current}`}>
+      {t('toCurrent', { current })}
+    </Link>
+  );
 }
 
 type GarmentPartProps = { shop: Shop; view: RevisionView; garment: ViewGarment; mayPress: boolean };
