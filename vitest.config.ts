@@ -9,7 +9,13 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: 'unit', include: ['tests/unit/**/*.test.{ts,tsx}'], environment: 'node' },
+        test: {
+          name: 'unit',
+          include: ['tests/unit/**/*.test.{ts,tsx}'],
+          environment: 'node',
+          // Laws are tried many times over; on a busy machine that takes longer than the usual five seconds.
+          testTimeout: 60_000,
+        },
       },
       {
         extends: true,
