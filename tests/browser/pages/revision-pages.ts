@@ -13,11 +13,10 @@ export class RevisionPages {
 
   /** The address of the customer's page, as the bench shows it to be copied. */
   async customerLink(): Promise<string> {
-    const text = await this.page
-      .getByText(/^https?:\/\/\S+\/proof\//)
+    return this.page
+      .getByLabel(/^Link for/)
       .first()
-      .textContent();
-    return text?.trim() ?? '';
+      .inputValue();
   }
 
   get fullSeal() {
