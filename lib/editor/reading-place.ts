@@ -4,20 +4,23 @@ import { pxAt, type Viewport } from './viewport';
 
 /** How much of a tape must show beside the card on it, CSS pixels (by eye). */
 const TAPE_SHOWING_PX = 20;
-/** How far beside a short tape its card stands, CSS pixels (by eye). */
+/** How far beside a short tape its card stands, and how clear it keeps of a corner to press, CSS pixels (by eye). */
 const ASIDE_PX = 6;
+const CORNER_PX = 16;
 
 type SizePx = { readonly width: number; readonly height: number };
 
 /**
  * Where the middle of a tape's card goes on the paper, CSS pixels: across the middle of the tape; beside an upright tape,
- * or under a level one, that is too short to carry it and still show. An upright tape's card goes to the outside.
+ * or under a level one, that is too short to carry it and still show (beside a level one too where there is no room under
+ * it). Beside is away from the centre line, past the corners (millimetres) that a hand has to reach.
  */
 export function readingPlace(
   tape: Pick<Tape, 'from' | 'to'>,
   viewport: Viewport,
   card: SizePx,
   tapeWidthMm: number,
+  { corners = [], isRoomUnder = true }: { corners?: readonly Point[]; isRoomUnder?: boolean } = {},
 ): Point {
   const from = pxAt(viewport, tape.from);
   const to = pxAt(viewport, tape.to);
@@ -26,7 +29,18 @@ export function readingPlace(
   const lengthPx = Math.hypot(to.x - from.x, to.y - from.y);
   if (lengthPx - (upright ? card.height : card.width) >= TAPE_SHOWING_PX) return middle;
   const aside = (tapeWidthMm * viewport.pxPerMm) / 2 + ASIDE_PX;
-  if (!upright) return { x: middle.x, y: middle.y + aside + card.height / 2 };
-  const outwards = tape.from.x >= 0 ? 1 : -1;
-  return { x: middle.x + outwards * (aside + card.width / 2), y: middle.y };
+  if (!upright && isRoomUnder) return { x: middle.x, y: middle.y + aside + card.height / 2 };
+  const outwards = tape.from.x + tape.to.x >= 0 ? 1 : -1;
+  const reach = upright ? aside : lengthPx / 2 + ASIDE_PX;
+  const beside = { x: middle.x + outwards * (reach + card.width / 2), y: middle.y };
+  return corners
+    .map((corner) => pxAt(viewport, corner))
+    .sort((a, b) => outwards * (a.x - b.x))
+    .reduce((at, corner) => pastCorner(at, corner, card, outwards), beside);
+}
+
+function pastCorner(at: Point, corner: Point, card: SizePx, outwards: 1 | -1): Point {
+  const covers =
+    Math.abs(corner.x - at.x) < card.width / 2 + CORNER_PX && Math.abs(corner.y - at.y) < card.height / 2 + CORNER_PX;
+  return covers ? { x: corner.x + outwards * (CORNER_PX + card.width / 2), y: at.y } : at;
 }

@@ -13,6 +13,7 @@ import setUp from './en/set-up.json';
 import site from './en/site.json';
 import specification from './en/specification.json';
 import statement from './en/statement.json';
+import table from './en/table.json';
 
 /** English, one file a subject. A new subject is one import and one line here. */
 export const english = {
@@ -31,4 +32,5 @@ export const english = {
   site,
   specification,
   statement,
+  table,
 };

@@ -93,4 +93,19 @@ describe('a tape’s card', () => {
     expect(readingPlace({ from: { x: -9, y: 0 }, to: { x: -9, y: 20 } }, viewport, card, 20).x).toBe(-9 - 10 - 6 - 30);
     expect(readingPlace({ from: { x: 0, y: 5 }, to: { x: 50, y: 5 } }, viewport, card, 20).y).toBe(5 + 10 + 6 + 15);
   });
+
+  it('stands at the outer end of a short level one where there is no room under it', () => {
+    const short = { from: { x: -50, y: 5 }, to: { x: 0, y: 5 } };
+    expect(readingPlace(short, viewport, card, 20, { isRoomUnder: false })).toEqual({ x: -50 - 6 - 30, y: 5 });
+  });
+
+  it('keeps clear of a corner to press beside a short tape', () => {
+    const short = { from: { x: 0, y: 0 }, to: { x: 0, y: 20 } };
+    const corners = [
+      { x: -20, y: 22 },
+      { x: 20, y: 22 },
+    ];
+    expect(readingPlace(short, viewport, card, 20, { corners })).toEqual({ x: 20 + 16 + 30, y: 10 });
+    expect(readingPlace(short, viewport, card, 20, { corners: [{ x: 20, y: 90 }] })).toEqual({ x: 10 + 6 + 30, y: 10 });
+  });
 });

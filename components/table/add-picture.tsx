@@ -1,0 +1,104 @@
+import { type ChangeEvent, useId, useState } from 'react';
+import { useTranslations } from 'use-intl';
+import type { Location, LocationId } from '@/lib/domain/layout/locations';
+import { Button } from '../ui/button';
+import { FormNotice } from '../ui/form-notice';
+import styles from './add-picture.module.css';
+import { LocationSelect } from './location-select';
+import type { Picture } from './upload-picture';
+import type { UploadProgress } from './use-upload';
+
+type AddPictureProps = {
+  pictures: readonly Picture[];
+  offered: readonly Location[];
+  /** Where a picture most likely goes next. */
+  likely: LocationId;
+  href: (sha256: string) => string;
+  progress: UploadProgress;
+  /** Takes in a file; the picture, or null where it was not taken. */
+  onFile: (file: File) => Promise<Picture | null>;
+  onPlace: (picture: Picture, locationId: LocationId) => void;
+};
+
+/** The last slip: a picture of the job, or a new one from this computer, laid on the garment at a location. */
+export function AddPicture({ pictures, offered, likely, href, progress, onFile, onPlace }: AddPictureProps) {
+  const t = useTranslations('table.add');
+  const id = useId();
+  const [chosenId, setChosenId] = useState<string | null>(null);
+  const [chosenLocation, setChosenLocation] = useState<LocationId | null>(null);
+  const picture = pictures.find(({ artId }) => artId === chosenId) ?? (pictures.length === 1 ? pictures[0] : undefined);
+  const locationId = chosenLocation ?? likely;
+
+  async function chooseFile({ currentTarget }: ChangeEvent<HTMLInputElement>): Promise<void> {
+    const [file] = currentTarget.files ?? [];
+    currentTarget.value = '';
+    const taken = file ? await onFile(file) : null;
+    if (taken) setChosenId(taken.artId);
+  }
+
+  return (
+    <section className={styles.add} aria-labelledby={`${id}-title`}>
+      <h3 id={`${id}-title`} className={styles.title}>
+        {t('title')}
+      </h3>
+      {pictures.length > 0 ? (
+        <fieldset className={styles.pictures}>
+          <legend className="visually-hidden">{t('pictures')}</legend>
+          {pictures.map(({ artId, name, art }) => (
+            <label key={artId} className={styles.picture}>
+              <input
+                type="radio"
+                name={`${id}-picture`}
+                checked={picture?.artId === artId}
+                onChange={() => setChosenId(artId)}
+              />
+              {/* biome-ignore lint/performance/noImgElement: a small copy made by our own server, shown as it is */}
+              <img src={href(art.sha256)} alt="" width={art.widthPx} height={art.heightPx} draggable={false} />
+              <span>{name}</span>
+            </label>
+          ))}
+        </fieldset>
+      ) : null}
+      <div className={styles.file}>
+        <input
+          id={`${id}-file`}
+          type="file"
+          accept="image/png,image/jpeg"
+          aria-describedby={`${id}-hint`}
+          disabled={progress.kind === 'sending'}
+          onChange={(event) => void chooseFile(event)}
+        />
+        <label htmlFor={`${id}-file`}>{t('file')}</label>
+        <p id={`${id}-hint`}>{t('hint')}</p>
+      </div>
+      <div role="status">
+        {progress.kind === 'sending' ? (
+          <>
+            <p className={styles.sending}>
+              {progress.share < 1
+                ? t('sending', { name: progress.name, percent: Math.round(progress.share * 100) })
+                : t('reading', { name: progress.name })}
+            </p>
+            <progress className={styles.progress} value={progress.share < 1 ? progress.share : undefined} />
+          </>
+        ) : null}
+      </div>
+      {progress.kind === 'refused' ? <FormNotice kind="stop" title={progress.sentence} /> : null}
+      {pictures.length > 0 ? (
+        <div className={styles.place}>
+          <LocationSelect label={t('location')} value={locationId} offered={offered} onChoose={setChosenLocation} />
+          <Button
+            disabled={!picture}
+            onClick={() => {
+              if (!picture) return;
+              onPlace(picture, locationId);
+              setChosenLocation(null);
+            }}
+          >
+            {t('place')}
+          </Button>
+        </div>
+      ) : null}
+    </section>
+  );
+}

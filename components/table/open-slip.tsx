@@ -1,0 +1,100 @@
+import { useId } from 'react';
+import { useTranslations } from 'use-intl';
+import { v7 as newId } from 'uuid';
+import type { Location, LocationId } from '@/lib/domain/layout/locations';
+import { LOCATIONS } from '@/lib/domain/layout/locations';
+import { printReading } from '@/lib/domain/layout/readings';
+import { keyOf, sameSize, sizesToShow } from '@/lib/domain/layout/sizes';
+import type { LengthUnit } from '@/lib/domain/measure/length';
+import type { ChosenPrint } from '@/lib/editor/chosen-print';
+import { locationsFor } from '@/lib/editor/commands/add-print';
+import { removePrint, setLocation } from '@/lib/editor/commands/change-print';
+import { centrePrint } from '@/lib/editor/commands/place-print';
+import { selectSize } from '@/lib/editor/selection';
+import { afterCommand, withSelection } from '@/lib/editor/table-editor';
+import { readingWords } from '@/lib/messages/reading-words';
+import { classNames } from '../ui/class-names';
+import { groupWords } from './group-words';
+import { LocationSelect } from './location-select';
+import { SharpnessLine } from './sharpness-line';
+import { NameField, ReadingFields } from './slip-fields';
+import styles from './slips.module.css';
+import type { Change } from './use-reading';
+
+type OpenSlipProps = { chosen: ChosenPrint; unit: LengthUnit; change: Change; locked: boolean };
+
+/** The slip of the print in hand: everything about it that can be changed. */
+export function OpenSlip({ chosen, unit, change, locked }: OpenSlipProps) {
+  const t = useTranslations('table.slips');
+  const { print, garment } = chosen;
+  const headingId = useId();
+  const offered: readonly Location[] = locationsFor([garment]);
+  // The usual place of a chest print is off the centre line.
+  const isCentred = (LOCATIONS[print.locationId].starting.adult?.acrossUm ?? 0) === 0;
+  const setTo = (locationId: LocationId) =>
+    change((editor) => afterCommand(editor, setLocation, { locationId, newId }));
+  return (
+    <section className={classNames(styles.slip, styles.open)} aria-labelledby={headingId}>
+      <h3 id={headingId} className="visually-hidden">
+        {print.name}
+      </h3>
+      <NameField key={`name ${print.printId}`} {...{ chosen, change, locked }} />
+      <LocationSelect label={t('location')} value={print.locationId} {...{ offered, locked }} onChoose={setTo} />
+      <Groups {...{ chosen, unit, change }} />
+      <ReadingFields key={`${print.printId} ${chosen.group.groupId}`} {...{ chosen, unit, change, locked }} />
+      <SharpnessLine chosen={chosen} unit={unit} />
+      {locked ? null : (
+        <div className={styles.acts}>
+          <button
+            type="button"
+            className={styles.act}
+            onClick={() => change((editor) => afterCommand(editor, centrePrint, undefined))}
+          >
+            {t(isCentred ? 'centre' : 'usual')}
+          </button>
+          <button
+            type="button"
+            className={styles.act}
+            onClick={() => change((editor) => afterCommand(editor, removePrint, undefined))}
+          >
+            {t('remove')}
+          </button>
+        </div>
+      )}
+    </section>
+  );
+}
+
+/** For which sizes the readings hold: the size group shown, and the others to go to. */
+function Groups({ chosen: { print, garment, group }, unit, change }: Omit<OpenSlipProps, 'locked'>) {
+  const t = useTranslations('table.slips');
+  const readings = useTranslations('readings');
+  const sizes = sizesToShow(garment).map(keyOf);
+
+  function show(members: typeof group.members): void {
+    const size = sizes.find((key) => members.some((member) => sameSize(member, key))) ?? members[0];
+    if (size) change((editor) => withSelection(editor, (layout, selection) => selectSize(layout, selection, size)));
+  }
+
+  return (
+    <fieldset className={styles.groups}>
+      <legend>{t('groups')}</legend>
+      {print.sizeGroups.map((each) => {
+        const words = groupWords(readings, garment, each.members);
+        if (words === '') return null;
+        const isShown = each.groupId === group.groupId;
+        return (
+          <button
+            key={each.groupId}
+            type="button"
+            aria-pressed={isShown}
+            className={classNames(styles.group, isShown && styles.shownGroup)}
+            onClick={() => show(each.members)}
+          >
+            <b>{words}</b> <span>{readingWords(readings, printReading(print, each), unit).size}</span>
+          </button>
+        );
+      })}
+    </fieldset>
+  );
+}

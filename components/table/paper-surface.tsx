@@ -1,0 +1,157 @@
+import { type RefObject, useMemo } from 'react';
+import { useTranslations } from 'use-intl';
+import { relativeLuminance } from '@/lib/domain/garment/cloth-colours';
+import type { FrozenFlat } from '@/lib/domain/garment/flat';
+import type { Point } from '@/lib/domain/geometry/point';
+import { LOCATIONS } from '@/lib/domain/layout/locations';
+import type { PlacedPrint } from '@/lib/domain/layout/placement';
+import { placedPrint, printsOn } from '@/lib/domain/layout/scene';
+import { sizeName } from '@/lib/domain/layout/sizes';
+import { tapesFor } from '@/lib/domain/layout/tape';
+import { type ChosenPrint, chosenPrint } from '@/lib/editor/chosen-print';
+import { FRAME_CORNERS, type FrameCorner, frameCorners } from '@/lib/editor/print-frame';
+import { type ShownFlat, shownFlat } from '@/lib/editor/shown-flat';
+import { shownLayout, type TableEditor } from '@/lib/editor/table-editor';
+import { pxAt } from '@/lib/editor/viewport';
+import { sizeWords } from '@/lib/messages/reading-words';
+import styles from './paper.module.css';
+import { PaperScene } from './paper-scene';
+import { PatternPaper } from './pattern-paper';
+import { PrintFrame } from './print-frame';
+import { TapeReading } from './tape-reading';
+import { useFileDrop } from './use-file-drop';
+import { usePaperPointer } from './use-paper-pointer';
+import { type PaperView, YARDSTICK_PX } from './use-paper-view';
+import type { Change } from './use-reading';
+import { Yardstick, YardstickMark } from './yardstick';
+
+type PaperSurfaceProps = {
+  surface: RefObject<HTMLDivElement | null>;
+  view: PaperView | null;
+  editor: TableEditor;
+  change: Change;
+  href: (sha256: string) => string;
+  onFiles: (files: readonly File[]) => void;
+};
+
+/** Pattern paper between two yardsticks, with the garment at true scale, the tapes on it and the frame of the print in hand. */
+export function PaperSurface({ surface, view, editor, change, href, onFiles }: PaperSurfaceProps) {
+  const t = useTranslations('table.paper');
+  const readings = useTranslations('readings');
+  const layout = shownLayout(editor);
+  const { selection } = editor;
+  const shown = shownFlat({ layout, selection });
+  const pointer = usePaperPointer(surface, view, editor, change);
+  const drop = useFileDrop(onFiles);
+  const label = shown
+    ? t('label', {
+        side: readings(`side.${shown.flat.side}`),
+        garment: shown.garment.name,
+        size: sizeWords(readings, sizeName(shown.offered)),
+      })
+    : undefined;
+  const isBare = shown && selection && printsOn(layout, selection).length === 0;
+  return (
+    <div
+      ref={surface}
+      className={styles.surface}
+      role="application"
+      aria-label={label}
+      aria-describedby="paper-help"
+      tabIndex={0}
+      data-nudges
+      {...pointer.handlers}
+      {...drop.handlers}
+      onKeyDown={(event) => {
+        if (event.key === 'Escape') pointer.giveUp();
+      }}
+    >
+      {view && shown && selection ? (
+        <LaidOut editor={editor} change={change} href={href} view={view} shown={shown} />
+      ) : null}
+      {isBare && !drop.isOver ? <p className={styles.bare}>{t('noPrint')}</p> : null}
+      {drop.isOver ? <p className={styles.drop}>{t('drop')}</p> : null}
+      <p id="paper-help" className="visually-hidden">
+        {t('help')}
+      </p>
+    </div>
+  );
+}
+
+type LaidOutProps = Pick<PaperSurfaceProps, 'editor' | 'change' | 'href'> & { view: PaperView; shown: ShownFlat };
+
+function LaidOut({ editor, change, href, view, shown }: LaidOutProps) {
+  const layout = shownLayout(editor);
+  const { selection, unit, locked } = editor;
+  const { viewport, widthPx, heightPx } = view;
+  const { flat } = shown;
+  const chosen = chosenPrint({ layout, selection });
+  const print = chosen?.print ?? null;
+  const size = selection?.size ?? null;
+  const tapes = useMemo(() => (print && size ? tapesFor(print, size, flat) : []), [print, size, flat]);
+  const placed = useMemo(() => (print && size ? placedPrint(print, size, flat) : null), [print, size, flat]);
+  const zero = { x: 0, y: placed?.measuredFrom.y ?? flat.points.collarSeamCentre?.y ?? 0 };
+  const zeroPx = pxAt(viewport, zero);
+  const onDark = relativeLuminance(shown.garment.cloth.hex) <= 0.18;
+  const corners = print && placed ? frameCorners(print.content.art.inkBox, placed.matrix) : null;
+  const clothToPx = pxAt(viewport, { x: flat.points.underarm?.x ?? flat.box.x + flat.box.width, y: 0 }).x;
+  const sticks = { unit, pxPerMm: viewport.pxPerMm };
+  if (!selection) return null;
+  return (
+    <>
+      <PatternPaper unit={unit} viewport={viewport} zeroY={zero.y} widthPx={widthPx} heightPx={heightPx} />
+      <div className={styles.scene} aria-hidden="true">
+        <PaperScene {...{ layout, selection, tapes, unit, viewport, widthPx, heightPx, href }} />
+      </div>
+      {chosen && placed && corners ? (
+        <>
+          <Frame {...{ chosen, corners, flat, zero, view, onDark, locked }} isHeld={editor.held !== null} />
+          {tapes.map((tape) => (
+            <TapeReading
+              key={`${chosen.print.printId}/${chosen.group.groupId}/${tape.reading}`}
+              {...{ tape, chosen, unit, viewport, change, locked, onDark }}
+              isSmall={widthPx < 600}
+              corners={FRAME_CORNERS.map((corner) => corners[corner])}
+              clothToPx={clothToPx}
+            />
+          ))}
+        </>
+      ) : null}
+      <Yardstick {...sticks} lie="along" zeroPx={zeroPx.x} lengthPx={widthPx} widthPx={YARDSTICK_PX.along} />
+      <Yardstick {...sticks} lie="down" zeroPx={zeroPx.y} lengthPx={heightPx} widthPx={YARDSTICK_PX.beside} />
+      {placed ? <Marks placed={placed} view={view} /> : null}
+      <div className={styles.corner} />
+    </>
+  );
+}
+
+type FrameProps = {
+  chosen: ChosenPrint;
+  corners: Readonly<Record<FrameCorner, Point>>;
+  flat: FrozenFlat;
+  zero: Point;
+  view: PaperView;
+  onDark: boolean;
+  locked: boolean;
+  isHeld: boolean;
+};
+
+function Frame({ chosen, corners, flat, zero, view, onDark, locked, isHeld }: FrameProps) {
+  const isCaught = isHeld && chosen.group.acrossUm === 0;
+  const centre = {
+    fromY: LOCATIONS[chosen.print.locationId].edge === 'top' ? zero.y : flat.box.y,
+    toY: flat.box.y + flat.box.height,
+  };
+  return <PrintFrame {...{ corners, centre, isCaught, onDark, locked }} viewport={view.viewport} />;
+}
+
+function Marks({ placed: { inkBox }, view: { viewport } }: { placed: PlacedPrint; view: PaperView }) {
+  const from = pxAt(viewport, { x: inkBox.x, y: inkBox.y });
+  const to = pxAt(viewport, { x: inkBox.x + inkBox.width, y: inkBox.y + inkBox.height });
+  return (
+    <>
+      <YardstickMark lie="along" fromPx={from.x} toPx={to.x} widthPx={YARDSTICK_PX.along} />
+      <YardstickMark lie="down" fromPx={from.y} toPx={to.y} widthPx={YARDSTICK_PX.beside} />
+    </>
+  );
+}

@@ -1,0 +1,98 @@
+import type { Point } from '@/lib/domain/geometry/point';
+import { FRAME_CORNERS, type FrameCorner } from '@/lib/editor/print-frame';
+import { pxAt, type Viewport } from '@/lib/editor/viewport';
+import { classNames } from '../ui/class-names';
+import styles from './print-frame.module.css';
+
+type PrintFrameProps = {
+  corners: Readonly<Record<FrameCorner, Point>>;
+  /** The centre line of the garment from the top of what is measured down to the hem, mm. */
+  centre: { readonly fromY: number; readonly toY: number };
+  /** The print is being dragged and lies on the centre line. */
+  isCaught: boolean;
+  viewport: Viewport;
+  /** Ink of the guide on this cloth. */
+  onDark: boolean;
+  locked: boolean;
+};
+
+/** The frame around the print in hand, with the corners it is resized by. */
+export function PrintFrame({ corners, centre, isCaught, viewport, onDark, locked }: PrintFrameProps) {
+  const placed = FRAME_CORNERS.map((corner) => ({ corner, at: pxAt(viewport, corners[corner]), mm: corners[corner] }));
+  const outline = placed.map(({ at }) => `${at.x},${at.y}`).join(' ');
+  const middle = {
+    x: placed.reduce((sum, { at }) => sum + at.x, 0) / 4,
+    y: placed.reduce((sum, { at }) => sum + at.y, 0) / 4,
+  };
+  const ys = placed.map(({ at }) => at.y);
+  const [fromY, toY] = [centre.fromY, centre.toY].map((y) => pxAt(viewport, { x: 0, y }).y) as [number, number];
+  // Over the art the line shows only while it has caught the print.
+  const pieces = isCaught
+    ? [[fromY, toY] as const]
+    : [[fromY, Math.min(...ys)] as const, [Math.max(fromY, ...ys), toY] as const];
+  return (
+    <>
+      <svg className={styles.lines} aria-hidden="true">
+        {pieces.map(([from, to]) =>
+          to > from ? (
+            <line
+              key={from}
+              x1={viewport.xPx}
+              x2={viewport.xPx}
+              y1={from}
+              y2={to}
+              className={classNames(styles.centre, onDark && styles.onDark, isCaught && styles.caught)}
+            />
+          ) : null,
+        )}
+        <polygon points={outline} className={styles.under} />
+        <polygon points={outline} className={styles.over} />
+      </svg>
+      <Grip placed={placed.map(({ at }) => at)} />
+      {locked
+        ? null
+        : placed.map(({ corner, at, mm }) => {
+            const handle = handleAt(at, middle);
+            const isFalling = (at.x - middle.x) * (at.y - middle.y) > 0;
+            return (
+              <div
+                key={corner}
+                data-corner={corner}
+                data-x-mm={mm.x}
+                data-y-mm={mm.y}
+                className={classNames(styles.corner, isFalling ? styles.falling : styles.rising)}
+                style={{ transform: `translate(${handle.x}px, ${handle.y}px)` }}
+              />
+            );
+          })}
+    </>
+  );
+}
+
+/** Frames smaller than this have their corners set apart, so that the art between them shows and can be taken hold of. */
+const SMALL_FRAME_PX = 64;
+
+/** Where a corner is pressed: on the frame, or a little outside a small one. */
+function handleAt(at: Point, middle: Point): Point {
+  const arm = { x: at.x - middle.x, y: at.y - middle.y };
+  const length = Math.hypot(arm.x, arm.y) || 1;
+  const outside = Math.max(0, (SMALL_FRAME_PX - 2 * Math.min(Math.abs(arm.x), Math.abs(arm.y))) / 4);
+  return { x: at.x + (arm.x / length) * outside, y: at.y + (arm.y / length) * outside };
+}
+
+/** Where a finger takes the print in hand: there a swipe drags it instead of scrolling the page. */
+function Grip({ placed }: { placed: readonly Point[] }) {
+  const xs = placed.map(({ x }) => x);
+  const ys = placed.map(({ y }) => y);
+  const [left, top] = [Math.min(...xs), Math.min(...ys)];
+  return (
+    <div
+      className={styles.grip}
+      style={{
+        transform: `translate(${left}px, ${top}px)`,
+        width: Math.max(...xs) - left,
+        height: Math.max(...ys) - top,
+      }}
+    />
+  );
+}

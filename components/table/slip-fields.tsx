@@ -1,0 +1,72 @@
+import { useId, useState } from 'react';
+import { useTranslations } from 'use-intl';
+import type { LengthUnit } from '@/lib/domain/measure/length';
+import type { ChosenPrint } from '@/lib/editor/chosen-print';
+import { renamePrint, setTurn } from '@/lib/editor/commands/change-print';
+import { setAcross } from '@/lib/editor/commands/place-print';
+import { printName } from '@/lib/editor/print-name';
+import { afterCommand } from '@/lib/editor/table-editor';
+import { turnValue, typedTurn } from '@/lib/editor/typed-reading';
+import { ReadingField } from './reading-field';
+import styles from './slips.module.css';
+import { type Change, useReading } from './use-reading';
+import { useTypedText } from './use-typed-text';
+
+type FieldsProps = { chosen: ChosenPrint; unit: LengthUnit; change: Change; locked: boolean };
+
+/** The readings of the print in hand, each to be typed. */
+export function ReadingFields({ chosen, unit, change, locked }: FieldsProps) {
+  const t = useTranslations('table.reading');
+  const [way, setWay] = useState<1 | -1>(1);
+  const { acrossUm } = chosen.group;
+  const isLeft = (acrossUm === 0 ? way : acrossUm) > 0;
+  const wayId = useId();
+
+  function turnAcross(next: 1 | -1): void {
+    setWay(next);
+    change((editor) => afterCommand(editor, setAcross, { acrossUm: next * Math.abs(acrossUm) + 0 }));
+  }
+
+  return (
+    <div className={styles.fields}>
+      <ReadingField label={t('width')} typed={useReading('width', chosen, unit, change)} locked={locked} />
+      <ReadingField label={t('height')} typed={useReading('height', chosen, unit, change)} locked={locked} />
+      <ReadingField label={t('drop')} typed={useReading('drop', chosen, unit, change)} locked={locked} />
+      <ReadingField label={t('turn')} typed={useTurn(chosen, change)} locked={locked} />
+      <ReadingField label={t('across')} typed={useReading('across', chosen, unit, change, way)} locked={locked} />
+      <div className={styles.field}>
+        <label htmlFor={wayId}>{t('side')}</label>
+        <select
+          id={wayId}
+          value={isLeft ? 'left' : 'right'}
+          disabled={locked}
+          onChange={({ currentTarget: { value } }) => turnAcross(value === 'left' ? 1 : -1)}
+        >
+          <option value="left">{t('wearersLeft')}</option>
+          <option value="right">{t('wearersRight')}</option>
+        </select>
+      </div>
+    </div>
+  );
+}
+
+/** The name of the print in hand. */
+export function NameField({ chosen, change, locked }: Omit<FieldsProps, 'unit'>) {
+  const t = useTranslations('table');
+  const typed = useTypedText(chosen.print.name, (name) => {
+    if (printName(name) === null) return { ok: false, sentence: t('refused.noName') };
+    change((editor) => afterCommand(editor, renamePrint, { name }));
+    return { ok: true };
+  });
+  return <ReadingField label={t('slips.name')} typed={typed} locked={locked} isTitle />;
+}
+
+function useTurn({ print }: ChosenPrint, change: Change) {
+  const t = useTranslations('table');
+  return useTypedText(t('reading.degrees', { degrees: turnValue(print.turnCentideg) }), (written) => {
+    const typed = typedTurn(written, print.turnCentideg);
+    if (!typed.ok) return { ok: false, sentence: t(`refused.${typed.reason}`) };
+    change((editor) => afterCommand(editor, setTurn, { turnCentideg: typed.turnCentideg }));
+    return { ok: true };
+  });
+}

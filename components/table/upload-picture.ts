@@ -1,0 +1,45 @@
+import { z } from 'zod';
+import { type ArtRef, artRefSchema } from '@/lib/domain/art/art-ref';
+
+/** A picture of the job that can be laid on a garment. */
+export type Picture = { readonly artId: string; readonly name: string; readonly art: ArtRef };
+
+/** What came of handing over a file; `reason` is a code of the catalogue's `art` subject where it knows one. */
+export type Uploaded =
+  | { readonly ok: true; readonly picture: Picture }
+  | { readonly ok: false; readonly reason: string; readonly kind: string };
+
+const answerSchema = z.union([
+  z.object({ ok: z.literal(true), art: z.object({ artId: z.string(), name: z.string(), ref: artRefSchema }) }),
+  z.object({ ok: z.literal(false), reason: z.string(), kind: z.string().optional() }),
+]);
+
+/** Hands a picture file over to the job; `onProgress` hears the share that has been sent, 0 to 1. Never rejects. */
+export function uploadPicture(jobId: string, file: File, onProgress: (share: number) => void): Promise<Uploaded> {
+  const address = `/api/art/upload?${new URLSearchParams({ job: jobId, name: file.name })}`;
+  return new Promise((resolve) => {
+    const refused = (reason: string, kind = '') => resolve({ ok: false, reason, kind });
+    const request = new XMLHttpRequest();
+    request.open('POST', address);
+    request.upload.onprogress = ({ loaded, total }) => onProgress(total > 0 ? loaded / total : 0);
+    request.onerror = () => refused('notReached');
+    request.onload = () => {
+      if (request.status === 401) return refused('signedOut');
+      if (request.status === 413) return refused('tooLarge');
+      const answer = answerSchema.safeParse(jsonOf(request.responseText));
+      if (!answer.success) return refused('notReached');
+      if (!answer.data.ok) return refused(answer.data.reason, answer.data.kind);
+      const { artId, name, ref } = answer.data.art;
+      return resolve({ ok: true, picture: { artId, name, art: ref } });
+    };
+    request.send(file);
+  });
+}
+
+function jsonOf(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
+}
