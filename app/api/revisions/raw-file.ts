@@ -1,4 +1,5 @@
 import { makerFromHeaders } from '@/lib/server/auth/maker';
+import { contentDisposition } from '@/lib/server/edge/content-disposition';
 
 /** What a sent revision gives never changes, but it is for the maker's eyes: kept by their browser alone. */
 const KEPT = 'private, max-age=31536000, immutable';
@@ -32,17 +33,4 @@ export async function rawFile(
 
 function nothing(status: 401 | 404): Response {
   return new Response(null, { status, headers: { 'Cache-Control': 'no-store' } });
-}
-
-/** Content-Disposition with the name in plain ASCII and in full (RFC 6266, section 4.3; RFC 8187, section 3.2). */
-export function contentDisposition(as: RawOptions['as'], fileName: string): string {
-  const plain = fileName
-    .normalize('NFKD')
-    .replace(/\p{Mark}/gu, '')
-    .replace(/[^\x20-\x7E]|["\\%]/g, '_');
-  const full = encodeURIComponent(fileName).replace(
-    /['()*]/g,
-    (mark) => `%${mark.charCodeAt(0).toString(16).toUpperCase()}`,
-  );
-  return `${as}; filename="${plain}"; filename*=UTF-8''${full}`;
 }
