@@ -33,7 +33,13 @@ export default async function JobsPage() {
         customerName={job.customerName}
         sentence={stepWords(t, job.step)}
         isPressing={job.step.turn === 'customer' && left.isLittle}
-        tape={<TimeTape left={left} words={timeWords(t, left)} moment={t('neededAt', { moment })} />}
+        tape={
+          <TimeTape
+            left={left}
+            words={timeWords(t, left)}
+            moment={t(left.isLate ? 'wasNeededAt' : 'neededAt', { moment })}
+          />
+        }
       />
     );
   };

@@ -103,7 +103,11 @@ function JobHeading({ shop, job }: { shop: Shop; job: JobView }) {
       >
         {job.title}
       </PageHeading>
-      <TimeTape left={left} words={timeWords(bench, left)} moment={bench('neededAt', { moment })} />
+      <TimeTape
+        left={left}
+        words={timeWords(bench, left)}
+        moment={bench(left.isLate ? 'wasNeededAt' : 'neededAt', { moment })}
+      />
     </>
   );
 }

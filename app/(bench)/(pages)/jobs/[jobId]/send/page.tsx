@@ -89,11 +89,7 @@ export default async function SendPage({ params }: SendPageProps) {
                   revisionId={newId()}
                 >
                   <Statement title={t('statement')}>{job.draft.layout.statement || statementOf(shop)}</Statement>
-                  <p>
-                    {job.customer.email
-                      ? t('goesTo', { email: job.customer.email })
-                      : t('goesNowhere', { customer: job.customer.name })}
-                  </p>
+                  <p>{mailWords(shop, job)}</p>
                 </SendForm>
               </Card>
             </>
@@ -162,6 +158,12 @@ function ReachNotice({ shop }: { shop: Shop }) {
       <p>{t(`${far}Text`, { url })}</p>
     </FormNotice>
   );
+}
+
+function mailWords(shop: Shop, { customer }: Pick<JobView, 'customer'>): string {
+  const t = translatorFor(shop.locale, 'send');
+  if (!customer.email) return t('goesNowhere', { customer: customer.name });
+  return t(environment().smtpUrl === null ? 'goesToFile' : 'goesTo', { email: customer.email });
 }
 
 function nextNumber({ revisions }: Pick<JobView, 'revisions'>): number {
