@@ -6,6 +6,7 @@ import garments from './en/garments.json';
 import jobs from './en/jobs.json';
 import mail from './en/mail.json';
 import picture from './en/picture.json';
+import proof from './en/proof.json';
 import readings from './en/readings.json';
 import revision from './en/revision.json';
 import send from './en/send.json';
@@ -25,6 +26,7 @@ export const english = {
   jobs,
   mail,
   picture,
+  proof,
   readings,
   revision,
   send,

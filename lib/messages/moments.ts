@@ -27,3 +27,17 @@ export function nearMomentWords(locale: Locale, zone: string, moment: Date): str
   const options = { weekday: 'short', day: 'numeric', month: 'short', hour: 'numeric', minute: '2-digit' } as const;
   return format(locale, zone, 'near', options).format(moment);
 }
+
+/** For people who may be elsewhere, its clock named: `Thursday, November 26, 2026 at 2:00 PM Eastern Time`. */
+export function zonedMomentWords(locale: Locale, zone: string, moment: Date): string {
+  const options = {
+    weekday: 'long',
+    day: 'numeric',
+    month: 'long',
+    year: 'numeric',
+    hour: 'numeric',
+    minute: '2-digit',
+    timeZoneName: 'longGeneric',
+  } as const;
+  return format(locale, zone, 'zoned', options).format(moment);
+}

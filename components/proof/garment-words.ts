@@ -1,0 +1,156 @@
+import type { Side } from '@/lib/domain/garment/flat';
+import { formatLength } from '@/lib/domain/measure/format-length';
+import type { LengthUnit } from '@/lib/domain/measure/length';
+import type { ViewGarment, ViewSide } from '@/lib/domain/revision/view';
+import type { Locale } from '@/lib/messages/locales';
+import { chestWords, readingLine, readingWords, sizeWords } from '@/lib/messages/reading-words';
+import { translatorFor } from '@/lib/messages/translator';
+
+/** One drawing of a side, and what it shows for those who hear it. `size` is where its size stands among the sizes. */
+export type SidePicture = { readonly size: number; readonly sceneSha256: string; readonly alt: string };
+/** What the tape reads for a print, a row for sizes that read the same. */
+export type PrintRows = {
+  readonly printId: string;
+  readonly title: string;
+  readonly rows: readonly { readonly sizes: string; readonly reading: string }[];
+};
+/** One side of a garment on every size. */
+export type SideWords = {
+  readonly side: Side;
+  readonly name: string;
+  readonly pictures: readonly SidePicture[];
+  readonly prints: readonly PrintRows[];
+};
+/** A garment of a revision in words, with nothing left to look up or to work out. */
+export type GarmentWords = {
+  readonly garmentId: string;
+  readonly title: string;
+  readonly inAll: string;
+  readonly total: string;
+  readonly pick: string;
+  readonly pickHint: string;
+  readonly drawnToScale: string;
+  readonly nothingHere: string;
+  /** Heads of the table of counts. */
+  readonly heads: { readonly size: string; readonly chest: string; readonly count: string; readonly total: string };
+  readonly sizes: readonly {
+    readonly id: string;
+    readonly said: string;
+    readonly chest: string;
+    readonly chestSentence: string;
+    readonly quantity: string;
+  }[];
+  /** The size its pictures start with: the one most are ordered of, the first of several. */
+  readonly shownFirst: number;
+  readonly sides: readonly SideWords[];
+};
+
+const known = new WeakMap<ViewGarment, GarmentWords>();
+
+/**
+ * Puts a garment of a sent revision into words: once for each one that is kept in memory, since it never changes and a
+ * revision has one language and one unit.
+ */
+export function garmentWords(garment: ViewGarment, locale: Locale, unit: LengthUnit): GarmentWords {
+  const words = known.get(garment) ?? putInWords(garment, locale, unit);
+  known.set(garment, words);
+  return words;
+}
+
+type Size = ViewGarment['sizes'][number];
+type ShownPrint = ViewSide['prints'][number];
+
+function putInWords(garment: ViewGarment, locale: Locale, unit: LengthUnit): GarmentWords {
+  const t = translatorFor(locale, 'proof');
+  const readings = translatorFor(locale, 'readings');
+  const said = new Map(garment.sizes.map((size) => [size, sizeWords(readings, size)]));
+  const saidOf = (size: Size) => said.get(size) ?? size.label;
+  const sides = [...new Set(garment.sizes.flatMap((size) => size.sides.map(({ side }) => side)))];
+  const most = Math.max(...garment.sizes.map(({ quantity }) => quantity));
+
+  function altOf(size: Size, { side, prints }: ViewSide): string {
+    const shown = prints.map(({ name, locationId, reading }) =>
+      t('altPrint', {
+        print: name,
+        place: readings(`place.${locationId}`),
+        reading: readingLine(readings, reading, unit),
+      }),
+    );
+    return t('alt', {
+      side: readings(`side.${side}`),
+      garment: garment.name,
+      colour: garment.cloth.name,
+      size: saidOf(size),
+      prints: shown.join(' ') || t('nothingHere'),
+    });
+  }
+
+  function sideWords(side: Side): SideWords {
+    const drawn = garment.sizes.flatMap((size, at) =>
+      size.sides.filter((each) => each.side === side).map((shown) => ({ at, size, shown })),
+    );
+    return {
+      side,
+      name: readings(`side.${side}`),
+      pictures: drawn.map(({ at, size, shown }) => ({
+        size: at,
+        sceneSha256: shown.sceneSha256,
+        alt: altOf(size, shown),
+      })),
+      prints: printsBySize(drawn).map(({ print, groups }) => ({
+        printId: print.printId,
+        title: t('print', { print: print.name, place: readings(`place.${print.locationId}`) }),
+        rows: groups.map(({ reading, sizes }) => {
+          const { sizeWithHeight, drop, across } = readingWords(readings, reading, unit);
+          const isAll = sizes.length === garment.sizes.length;
+          return {
+            sizes: isAll ? t('allSizes') : sizes.map(saidOf).join(', '),
+            reading: readings('inOneLine', { size: sizeWithHeight, drop, across }),
+          };
+        }),
+      })),
+    };
+  }
+
+  const count = new Intl.NumberFormat(locale);
+  return {
+    garmentId: garment.garmentId,
+    title: t('garment', { garment: garment.name, colour: garment.cloth.name }),
+    inAll: t('inAll', { count: garment.total }),
+    total: count.format(garment.total),
+    pick: t('pick'),
+    pickHint: t('pickHint'),
+    drawnToScale: t('drawnToScale'),
+    nothingHere: t('nothingHere'),
+    heads: { size: t('size'), chest: t('acrossTheChest'), count: t('count'), total: t('total') },
+    sizes: garment.sizes.map((size) => ({
+      id: `${size.blankId} ${size.sizeId}`,
+      said: saidOf(size),
+      chest: formatLength(size.chestUm, unit),
+      chestSentence: t('sizeChest', { size: saidOf(size), chest: chestWords(readings, size.chestUm, unit) }),
+      quantity: count.format(size.quantity),
+    })),
+    shownFirst: garment.sizes.findIndex(({ quantity }) => quantity === most),
+    sides: sides.map(sideWords),
+  };
+}
+
+type SameReading = { readonly reading: ShownPrint['reading']; readonly sizes: Size[] };
+
+/** Each print of a side once, with its sizes put together that read the same, in the order sizes are listed. */
+function printsBySize(
+  drawn: readonly { size: Size; shown: ViewSide }[],
+): { print: ShownPrint; groups: SameReading[] }[] {
+  const prints = new Map<string, { print: ShownPrint; groups: Map<string, SameReading> }>();
+  for (const { size, shown } of drawn) {
+    for (const print of shown.prints) {
+      const known = prints.get(print.printId) ?? { print, groups: new Map() };
+      prints.set(print.printId, known);
+      const key = JSON.stringify(print.reading);
+      const same = known.groups.get(key) ?? { reading: print.reading, sizes: [] };
+      same.sizes.push(size);
+      known.groups.set(key, same);
+    }
+  }
+  return [...prints.values()].map(({ print, groups }) => ({ print, groups: [...groups.values()] }));
+}
