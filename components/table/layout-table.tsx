@@ -12,7 +12,7 @@ import { addPrint, locationsOffered } from '@/lib/editor/commands/add-print';
 import { likelyLocation } from '@/lib/editor/likely-location';
 import { nameFromFile } from '@/lib/editor/print-name';
 import { selectSize } from '@/lib/editor/selection';
-import { afterCommand, afterTakingTheirs, newTableEditor, withSelection } from '@/lib/editor/table-editor';
+import { afterCommand, afterTakingTheirs, afterUndo, newTableEditor, withSelection } from '@/lib/editor/table-editor';
 import { LinkButton } from '../ui/link-button';
 import { AddPicture } from './add-picture';
 import { ChangedElsewhere } from './changed-elsewhere';
@@ -150,7 +150,12 @@ export function LayoutTable({ job, unit, draft, pictures: first, locked, saveDra
             const theirs = keeper.takeTheirs();
             if (theirs) change((before) => afterTakingTheirs(before, theirs));
           }}
-          onMine={keeper.keepMine}
+          onMine={() => {
+            const { theirs } = saving;
+            // Redo then leads to theirs, as undo leads back to mine.
+            change((before) => afterUndo(afterTakingTheirs(before, theirs)));
+            keeper.keepMine();
+          }}
         />
       ) : null}
     </div>

@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { useEffect, useId, useRef } from 'react';
 import { useTranslations } from 'use-intl';
 import { v7 as newId } from 'uuid';
 import type { Location, LocationId } from '@/lib/domain/layout/locations';
@@ -21,20 +21,31 @@ import { NameField, ReadingFields } from './slip-fields';
 import styles from './slips.module.css';
 import type { Change } from './use-reading';
 
-type OpenSlipProps = { chosen: ChosenPrint; unit: LengthUnit; change: Change; locked: boolean };
+type OpenSlipProps = { chosen: ChosenPrint; unit: LengthUnit; change: Change; locked: boolean; takesFocus: boolean };
 
 /** The slip of the print in hand: everything about it that can be changed. */
-export function OpenSlip({ chosen, unit, change, locked }: OpenSlipProps) {
+export function OpenSlip({ chosen, unit, change, locked, takesFocus }: OpenSlipProps) {
   const t = useTranslations('table.slips');
   const { print, garment } = chosen;
   const headingId = useId();
+  const slip = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (slip.current) bringIntoView(slip.current);
+    if (takesFocus) slip.current?.focus({ preventScroll: true });
+  }, [takesFocus]);
   const offered: readonly Location[] = locationsFor([garment]);
   // The usual place of a chest print is off the centre line.
   const isCentred = (LOCATIONS[print.locationId].starting.adult?.acrossUm ?? 0) === 0;
   const setTo = (locationId: LocationId) =>
     change((editor) => afterCommand(editor, setLocation, { locationId, newId }));
   return (
-    <section className={classNames(styles.slip, styles.open)} aria-labelledby={headingId}>
+    <section
+      ref={slip}
+      className={classNames(styles.slip, styles.open)}
+      aria-labelledby={headingId}
+      tabIndex={-1}
+      data-nudges
+    >
       <h3 id={headingId} className="visually-hidden">
         {print.name}
       </h3>
@@ -66,7 +77,7 @@ export function OpenSlip({ chosen, unit, change, locked }: OpenSlipProps) {
 }
 
 /** For which sizes the readings hold: the size group shown, and the others to go to. */
-function Groups({ chosen: { print, garment, group }, unit, change }: Omit<OpenSlipProps, 'locked'>) {
+function Groups({ chosen: { print, garment, group }, unit, change }: Omit<OpenSlipProps, 'locked' | 'takesFocus'>) {
   const t = useTranslations('table.slips');
   const readings = useTranslations('readings');
   const sizes = sizesToShow(garment).map(keyOf);
@@ -97,4 +108,13 @@ function Groups({ chosen: { print, garment, group }, unit, change }: Omit<OpenSl
       })}
     </fieldset>
   );
+}
+
+/** Scrolls the column of slips, and never the page, until the slip shows from its top. */
+function bringIntoView(slip: HTMLElement): void {
+  const column = slip.closest('aside');
+  if (!column || column.scrollHeight <= column.clientHeight) return;
+  const [top, bottom] = [slip.offsetTop - column.offsetTop, slip.offsetTop - column.offsetTop + slip.offsetHeight];
+  const isWhole = top >= column.scrollTop && bottom <= column.scrollTop + column.clientHeight;
+  if (!isWhole) column.scrollTop = top - parseFloat(getComputedStyle(column).paddingTop);
 }

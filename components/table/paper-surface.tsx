@@ -1,4 +1,4 @@
-import { type RefObject, useMemo } from 'react';
+import { type RefObject, useEffect, useMemo, useRef } from 'react';
 import { useTranslations } from 'use-intl';
 import { relativeLuminance } from '@/lib/domain/garment/cloth-colours';
 import type { FrozenFlat } from '@/lib/domain/garment/flat';
@@ -50,6 +50,7 @@ export function PaperSurface({ surface, view, editor, change, href, onFiles }: P
         size: sizeWords(readings, sizeName(shown.offered)),
       })
     : undefined;
+  useFocusKept(surface, selection?.printId ?? null);
   const isBare = shown && selection && printsOn(layout, selection).length === 0;
   return (
     <div
@@ -76,6 +77,16 @@ export function PaperSurface({ surface, view, editor, change, href, onFiles }: P
       </p>
     </div>
   );
+}
+
+/** When the slip that had the focus goes with its print, the paper takes the focus over. */
+function useFocusKept(surface: RefObject<HTMLElement | null>, printId: string | null): void {
+  const before = useRef(printId);
+  useEffect(() => {
+    const wasInHand = before.current !== null;
+    before.current = printId;
+    if (wasInHand && document.activeElement === document.body) surface.current?.focus({ preventScroll: true });
+  }, [surface, printId]);
 }
 
 type LaidOutProps = Pick<PaperSurfaceProps, 'editor' | 'change' | 'href'> & { view: PaperView; shown: ShownFlat };

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useState } from 'react';
 import { useTranslations } from 'use-intl';
 import type { Garment, Print } from '@/lib/domain/layout/document';
 import { printReading } from '@/lib/domain/layout/readings';
@@ -27,6 +27,8 @@ export function Slips({ editor, change, children }: SlipsProps) {
   const { selection } = editor;
   const shown = shownFlat({ layout, selection });
   const chosen = chosenPrint({ layout, selection });
+  // Choosing a slip replaces it by the open one, which then takes over the focus.
+  const [pressed, setPressed] = useState<string | null>(null);
   if (!(shown && selection)) return null;
   const prints = layout.prints.filter(({ garmentIds }) => garmentIds.includes(selection.garmentId));
   return (
@@ -39,7 +41,7 @@ export function Slips({ editor, change, children }: SlipsProps) {
           print={print}
           chosen={chosen}
           garment={shown.garment}
-          {...{ editor, change, selection }}
+          {...{ editor, change, selection, pressed, setPressed }}
         />
       ))}
       {children}
@@ -54,12 +56,17 @@ type SlipProps = {
   editor: TableEditor;
   change: Change;
   selection: Selection;
+  pressed: string | null;
+  setPressed: (printId: string) => void;
 };
 
-function Slip({ print, chosen, garment, editor, change, selection }: SlipProps) {
+function Slip({ print, chosen, garment, editor, change, selection, pressed, setPressed }: SlipProps) {
   const readings = useTranslations('readings');
   const { unit, locked } = editor;
-  if (chosen?.print.printId === print.printId) return <OpenSlip {...{ chosen, unit, change, locked }} />;
+  const { printId } = print;
+  if (chosen?.print.printId === printId) {
+    return <OpenSlip {...{ chosen, unit, change, locked }} takesFocus={pressed === printId} />;
+  }
   const group = groupFor(print, selection.size);
   const words = readingWords(readings, printReading(print, group), unit);
   return (
@@ -67,9 +74,10 @@ function Slip({ print, chosen, garment, editor, change, selection }: SlipProps) 
       type="button"
       className={styles.slip}
       data-nudges
-      onClick={() =>
-        change((before) => withSelection(before, (layout, now) => selectPrint(layout, now, print.printId)))
-      }
+      onClick={() => {
+        setPressed(printId);
+        change((before) => withSelection(before, (layout, now) => selectPrint(layout, now, printId)));
+      }}
     >
       <b className={styles.name}>{print.name}</b>
       <span className={styles.line}>

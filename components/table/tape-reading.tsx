@@ -13,8 +13,8 @@ import { type Change, useReading } from './use-reading';
 /** Size of the card a reading stands on, CSS pixels: smaller on a small paper, where a tape is short. */
 const CARD_PX = { width: 84, height: 34 };
 const SMALL_CARD_PX = { width: 70, height: 30 };
-/** What lies free under a short tape before the next, mm: the height of a label as pictures have it. */
-const ROOM_UNDER_MM = 40;
+/** What lies free under a short tape before the next, mm: a label as pictures have it, and room around it. */
+const ROOM_UNDER_MM = 60;
 /** Room the words beside a card take, CSS pixels. */
 const NOTE_PX = 160;
 
@@ -48,9 +48,9 @@ export function TapeReading({
 }: TapeReadingProps) {
   const t = useTranslations('table.reading');
   const { field, sentence } = useReading(tape.reading, chosen, unit, change);
-  // The across tape, the lowest, has the whole garment under it.
-  const isRoomUnder = tape.reading === 'across' || ROOM_UNDER_MM * viewport.pxPerMm >= CARD_PX.height;
   const card = isSmall ? SMALL_CARD_PX : CARD_PX;
+  // The across tape, the lowest, has the whole garment under it.
+  const isRoomUnder = tape.reading === 'across' || ROOM_UNDER_MM * viewport.pxPerMm >= card.height + 12;
   const at = readingPlace(tape, viewport, card, TAPE_WIDTH_MM, { corners, isRoomUnder });
   const hasRoom = at.x + card.width / 2 + NOTE_PX < clothToPx;
   const note = tape.reading === 'drop' && hasRoom ? t(`from.${LOCATIONS[chosen.print.locationId].measuredFrom}`) : null;

@@ -3,6 +3,7 @@ import { setCounts } from '@/lib/domain/layout/garment-edits';
 import { printInHand } from '@/lib/editor/chosen-print';
 import { locationsFor } from '@/lib/editor/commands/add-print';
 import { nudgeOf, strokeText } from '@/lib/editor/key-strokes';
+import { likelyLocation } from '@/lib/editor/likely-location';
 import { printAt } from '@/lib/editor/print-frame';
 import { nameFromFile, printName } from '@/lib/editor/print-name';
 import { firstSelection, selectSide, settledSelection } from '@/lib/editor/selection';
@@ -87,6 +88,22 @@ describe('locations', () => {
       'centreChest',
       'fullBack',
     ]);
+  });
+});
+
+describe('where the next picture likely goes', () => {
+  // Common practice, no source: full front and full back first, then left chest and back neck.
+  it('is a usual place of the side that is up that has no print yet', () => {
+    const selection = firstSelection(layout);
+    const on = (locations: Parameters<typeof teeWithPrints>[0], side: 'front' | 'back') =>
+      selection && likelyLocation({ layout: teeWithPrints(locations), selection: { ...selection, side } });
+    expect([on([], 'front'), on(['fullFront'], 'front'), on(['fullFront', 'leftChest'], 'front')]).toEqual([
+      'fullFront',
+      'leftChest',
+      'fullFront',
+    ]);
+    expect([on(['fullFront'], 'back'), on(['fullBack'], 'back')]).toEqual(['fullBack', 'backNeck']);
+    expect(likelyLocation({ layout, selection: null })).toBeNull();
   });
 });
 

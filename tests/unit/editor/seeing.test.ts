@@ -70,6 +70,7 @@ describe('the yardstick', () => {
           }
         },
       ),
+      { numRuns: 40 },
     );
   });
 

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { requireMaker } from '@/app/maker';
@@ -29,6 +30,7 @@ export default async function TablePage({ params }: TablePageProps) {
       timeZone={shop.timeZone}
     >
       <OpenTable
+        serving={randomUUID()}
         job={{
           jobId,
           title: job.title,
