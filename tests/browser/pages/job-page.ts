@@ -19,7 +19,7 @@ export class JobPage {
 
   async make(job: NewJobWords): Promise<void> {
     const { page } = this;
-    await page.getByRole('link', { name: 'New job' }).click();
+    await page.getByRole('link', { name: 'New job' }).first().click();
     await page.getByLabel('Customer', { exact: true }).fill(job.customer);
     await page.getByLabel('E-mail').fill(job.email);
     await page.getByLabel('Occasion').fill(job.occasion);
@@ -35,9 +35,9 @@ export class JobPage {
     const submit = form.getByRole('button', { name: 'Add the garment' });
     if (!(await submit.isVisible())) await form.getByText('Add a garment', { exact: true }).click();
     await form.getByLabel('Name', { exact: true }).fill(name);
-    await form.getByLabel(/^Adult/).check();
-    await form.getByLabel(/^Youth/).check();
-    await form.getByLabel(cloth, { exact: true }).check();
+    await form.getByRole('checkbox', { name: /^Adult/ }).check();
+    await form.getByRole('checkbox', { name: /^Youth/ }).check();
+    await form.getByRole('radio', { name: cloth, exact: true }).check();
     await submit.click();
     await page.getByRole('heading', { name, exact: true }).waitFor();
   }
@@ -58,7 +58,8 @@ export class JobPage {
     await this.page.getByLabel(/^Add (more )?art$/).setInputFiles(path);
   }
 
+  /** The way to the table is the job's first button while placing art is what comes next. */
   async openTable(): Promise<void> {
-    await this.page.getByRole('link', { name: 'Layout table' }).click();
+    await this.page.getByRole('link', { name: /^(Layout table|Place the art)$/ }).click();
   }
 }

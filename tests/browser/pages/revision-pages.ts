@@ -54,6 +54,6 @@ export class RevisionPages {
       .getByRole('link', { name: /specification/i })
       .first()
       .click();
-    await this.page.getByRole('heading', { name: 'Size and place' }).waitFor();
+    await this.page.getByText('Before you press').waitFor();
   }
 }
