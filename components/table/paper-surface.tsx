@@ -83,9 +83,10 @@ export function PaperSurface({ surface, view, editor, change, href, onFiles }: P
 function useFocusKept(surface: RefObject<HTMLElement | null>, printId: string | null): void {
   const before = useRef(printId);
   useEffect(() => {
-    const wasInHand = before.current !== null;
+    const wasInHand = before.current;
     before.current = printId;
-    if (wasInHand && document.activeElement === document.body) surface.current?.focus({ preventScroll: true });
+    if (wasInHand !== null && wasInHand !== printId && document.activeElement === document.body)
+      surface.current?.focus({ preventScroll: true });
   }, [surface, printId]);
 }
 
