@@ -1,0 +1,122 @@
+import { type LengthUnit, type Micrometres, UM_PER_INCH, UM_PER_MM } from '../measure/length';
+import type { LayoutDocument, Print, SizeGroup, SizeKey } from './document';
+import { type FitFinding, type FitKind, fitOnSize, type NearestLine, nearestLine } from './fit';
+import { flatOf, placedPrint } from './scene';
+import { garmentOf, groupFor, keyOf, type OfferedSize, sameSize, sizesToShow } from './sizes';
+
+/** How one print fits one ordered size. */
+export type SizeFit = {
+  readonly garmentId: string;
+  readonly offered: OfferedSize;
+  readonly findings: readonly FitFinding[];
+  /** The line it comes nearest to; null on a flat without lines. */
+  readonly nearest: NearestLine | null;
+};
+
+/** What cannot be pressed as it lies: it stops a revision unless the maker says why. */
+const STOPPING: ReadonlySet<FitKind> = new Set<FitKind>(['offGarment', 'crossesSeam', 'widerThanArmholes']);
+
+/** True for a finding that stops a revision from being sent without a reason. */
+export function isStopping({ kind }: Pick<FitFinding, 'kind'>): boolean {
+  return STOPPING.has(kind);
+}
+
+/** How a print fits every ordered size of the garments it is on, garment by garment, smallest listed first. */
+export function printFit(layout: Pick<LayoutDocument, 'garments'>, print: Print): SizeFit[] {
+  return print.garmentIds.flatMap((garmentId) =>
+    sizesToShow(garmentOf(layout, garmentId)).map((offered) => sizeFit(garmentId, offered, print)),
+  );
+}
+
+function sizeFit(garmentId: string, offered: OfferedSize, print: Print): SizeFit {
+  const flat = flatOf(offered.blank.kind, offered.size, print.side);
+  const placed = placedPrint(print, keyOf(offered), flat);
+  return {
+    garmentId,
+    offered,
+    findings: fitOnSize(placed, flat, print.locationId, offered.blank.cutToleranceUm),
+    nearest: nearestLine(placed, flat),
+  };
+}
+
+/** The steps a suggested width goes by: 1/4 in, or 5 mm where the shop thinks in centimetres. */
+function suggestionStepUm(unit: LengthUnit): Micrometres {
+  return unit === 'in' ? UM_PER_INCH / 4 : 5 * UM_PER_MM;
+}
+
+/**
+ * The greatest width, no more than the present one and in whole steps of 1/4 in or 5 mm, at which a print has no finding
+ * on these sizes with its drop and distance across as they are; null when none down to a quarter of it helps.
+ */
+export function widthThatFits(
+  layout: Pick<LayoutDocument, 'garments'>,
+  print: Print,
+  group: SizeGroup,
+  sizes: readonly SizeKey[],
+  unit: LengthUnit,
+): Micrometres | null {
+  const step = suggestionStepUm(unit);
+  const from = Math.floor(group.widthUm / step) * step;
+  for (let widthUm = from; widthUm >= group.widthUm / 4; widthUm -= step) {
+    const tried = {
+      ...print,
+      sizeGroups: print.sizeGroups.map((each) => (each === group ? { ...each, widthUm } : each)),
+    };
+    const found = printFit(layout, tried).filter(({ offered }) => sizes.some((size) => sameSize(size, keyOf(offered))));
+    if (found.every(({ findings }) => findings.length === 0)) return widthUm;
+  }
+  return null;
+}
+
+/** A mend for a print that does not fit everywhere: these sizes of one group at a width that does. */
+export type FitSuggestion = {
+  readonly groupId: string;
+  readonly sizes: readonly SizeKey[];
+  readonly widthUm: Micrometres;
+};
+
+/** For each size group with findings, the sizes that have them and a width at which they have none. */
+export function fitSuggestions(
+  layout: Pick<LayoutDocument, 'garments'>,
+  print: Print,
+  unit: LengthUnit,
+): FitSuggestion[] {
+  const troubled = printFit(layout, print).filter(({ findings }) => findings.length > 0);
+  return print.sizeGroups.flatMap((group) => {
+    const sizes = troubled.map(({ offered }) => keyOf(offered)).filter((key) => groupFor(print, key) === group);
+    if (sizes.length === 0) return [];
+    const widthUm = widthThatFits(layout, print, group, sizes, unit);
+    return widthUm === null ? [] : [{ groupId: group.groupId, sizes, widthUm }];
+  });
+}
+
+/**
+ * The print with some sizes of a group set at a width of their own: the whole group where all its sizes are meant,
+ * otherwise a new group beside it with the same drop and distance across.
+ */
+export function withOwnWidth(print: Print, { groupId, sizes, widthUm }: FitSuggestion, newGroupId: string): Print {
+  return {
+    ...print,
+    sizeGroups: print.sizeGroups.flatMap((group) => {
+      if (group.groupId !== groupId) return [group];
+      const others = group.members.filter((member) => !sizes.some((size) => sameSize(size, member)));
+      if (others.length === 0) return [{ ...group, widthUm }];
+      const own = group.members.filter((member) => sizes.some((size) => sameSize(size, member)));
+      return [
+        { ...group, members: others },
+        { ...group, groupId: newGroupId, members: own, widthUm },
+      ];
+    }),
+  };
+}
+
+/** Every finding of a layout that stops it from being sent without a reason, with the print and size it is on. */
+export function stoppingFindings(
+  layout: Pick<LayoutDocument, 'garments' | 'prints'>,
+): { readonly print: Print; readonly offered: OfferedSize; readonly finding: FitFinding }[] {
+  return layout.prints.flatMap((print) =>
+    printFit(layout, print).flatMap(({ offered, findings }) =>
+      findings.filter(isStopping).map((finding) => ({ print, offered, finding })),
+    ),
+  );
+}
