@@ -13,7 +13,7 @@ type SizePx = { readonly width: number; readonly height: number };
 /**
  * Where the middle of a tape's card goes on the paper, CSS pixels: across the middle of the tape; beside an upright tape,
  * or under a level one, that is too short to carry it and still show (beside a level one too where there is no room under
- * it). Beside is away from the centre line, past the corners (millimetres) that a hand has to reach.
+ * it). Beside is away from the centre line, clear of the corners (millimetres) that a hand has to reach.
  */
 export function readingPlace(
   tape: Pick<Tape, 'from' | 'to'>,
@@ -36,11 +36,15 @@ export function readingPlace(
   return corners
     .map((corner) => pxAt(viewport, corner))
     .sort((a, b) => outwards * (a.x - b.x))
-    .reduce((at, corner) => pastCorner(at, corner, card, outwards), beside);
+    .reduce((at, corner) => clearOf(at, corner, card, outwards), beside);
 }
 
-function pastCorner(at: Point, corner: Point, card: SizePx, outwards: 1 | -1): Point {
+/** Lifted above a corner that it would cover where a little is enough, set beyond it otherwise. */
+function clearOf(at: Point, corner: Point, card: SizePx, outwards: 1 | -1): Point {
   const covers =
     Math.abs(corner.x - at.x) < card.width / 2 + CORNER_PX && Math.abs(corner.y - at.y) < card.height / 2 + CORNER_PX;
-  return covers ? { x: corner.x + outwards * (CORNER_PX + card.width / 2), y: at.y } : at;
+  if (!covers) return at;
+  const liftedY = corner.y - CORNER_PX - card.height / 2;
+  if (at.y - liftedY <= card.height) return { x: at.x, y: Math.min(at.y, liftedY) };
+  return { x: corner.x + outwards * (CORNER_PX + card.width / 2), y: at.y };
 }

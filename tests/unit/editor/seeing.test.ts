@@ -102,11 +102,11 @@ describe('a tape’s card', () => {
 
   it('keeps clear of a corner to press beside a short tape', () => {
     const short = { from: { x: 0, y: 0 }, to: { x: 0, y: 20 } };
-    const corners = [
-      { x: -20, y: 22 },
-      { x: 20, y: 22 },
-    ];
-    expect(readingPlace(short, viewport, card, 20, { corners })).toEqual({ x: 20 + 16 + 30, y: 10 });
+    const at = (corner: { x: number; y: number }) =>
+      readingPlace(short, viewport, card, 20, { corners: [{ x: -20, y: corner.y }, corner] });
+    // Lifted just above it, or, where that would be too far from the tape, set beyond it.
+    expect(at({ x: 20, y: 22 })).toEqual({ x: 10 + 6 + 30, y: 22 - 16 - 15 });
+    expect(at({ x: 20, y: 4 })).toEqual({ x: 20 + 16 + 30, y: 10 });
     expect(readingPlace(short, viewport, card, 20, { corners: [{ x: 20, y: 90 }] })).toEqual({ x: 10 + 6 + 30, y: 10 });
   });
 });
