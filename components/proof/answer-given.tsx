@@ -3,7 +3,6 @@ import type { AnswerRoute } from '@/lib/domain/revision/state';
 import { zonedMomentWords } from '@/lib/messages/moments';
 import { translatorFor } from '@/lib/messages/translator';
 import styles from './answer-given.module.css';
-import { ReachShop } from './reach-shop';
 import type { SheetContext } from './sheet-context';
 
 /** The last word of the person whose page it is. */
@@ -15,10 +14,16 @@ export type GivenAnswer = {
   readonly how: AnswerRoute;
 };
 
-type AnswerGivenProps = { context: SheetContext; given: GivenAnswer; mayAnswer: boolean; signedOff: boolean };
+type AnswerGivenProps = {
+  context: SheetContext;
+  given: GivenAnswer;
+  statement: string;
+  mayAnswer: boolean;
+  signedOff: boolean;
+};
 
 /** What was answered, to exactly what, when and by whom, and what happens next. */
-export function AnswerGiven({ context, given, mayAnswer, signedOff }: AnswerGivenProps) {
+export function AnswerGiven({ context, given, statement, mayAnswer, signedOff }: AnswerGivenProps) {
   const { locale, zone, shop, seal } = context;
   const t = translatorFor(locale, 'proof');
   const number = String(context.number);
@@ -54,12 +59,17 @@ export function AnswerGiven({ context, given, mayAnswer, signedOff }: AnswerGive
         ) : null}
         <dt>{t('given.what')}</dt>
         <dd>{t('given.whatText', { number, seal: shortSeal(seal) })}</dd>
+        {word === 'yes' && how === 'link' ? (
+          <>
+            <dt>{t('given.agreed')}</dt>
+            <dd className={styles.words}>{statement}</dd>
+          </>
+        ) : null}
       </dl>
       <h4>{t('given.next')}</h4>
       {next.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
-      <ReachShop context={context} />
     </div>
   );
 }

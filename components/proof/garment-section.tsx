@@ -51,7 +51,7 @@ export function GarmentSection({ words, pictures }: GarmentSectionProps) {
       </fieldset>
       <p>
         {words.sizes.map(({ id, chestSentence }, at) => (
-          <span key={id} data-size={at} className={ofSize(at)}>
+          <span key={id} data-sizes={at} className={ofSize(at)}>
             {chestSentence}
           </span>
         ))}
@@ -76,6 +76,7 @@ function SideFigure({ side, words, pictures: { address, widthPx, heightPx } }: S
   return (
     <figure className={styles.side}>
       <h3>{side.name}</h3>
+      <p className={styles.scale}>{words.drawnToScale}</p>
       {side.pictures.map(({ size, sceneSha256, alt }) => (
         // biome-ignore lint/performance/noImgElement: sealed pictures are served as they are, to whoever has the link.
         <img
@@ -85,20 +86,22 @@ function SideFigure({ side, words, pictures: { address, widthPx, heightPx } }: S
           height={heightPx}
           alt={alt}
           loading="lazy"
-          data-size={size}
+          data-sizes={size}
           className={ofSize(size)}
         />
       ))}
       <figcaption>
-        <p className={styles.scale}>{words.drawnToScale}</p>
         {side.prints.map(({ printId, title, rows }) => (
           <table key={printId} className={styles.readings}>
             <caption>{title}</caption>
             <tbody>
-              {rows.map(({ sizes, reading }) => (
-                <tr key={sizes}>
+              {rows.map(({ of, sizes, howBig, where }) => (
+                <tr key={of} data-sizes={of}>
                   <th scope="row">{sizes}</th>
-                  <td>{reading}</td>
+                  <td>
+                    {howBig}
+                    <span>{where}</span>
+                  </td>
                 </tr>
               ))}
             </tbody>

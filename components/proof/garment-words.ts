@@ -12,7 +12,13 @@ export type SidePicture = { readonly size: number; readonly sceneSha256: string;
 export type PrintRows = {
   readonly printId: string;
   readonly title: string;
-  readonly rows: readonly { readonly sizes: string; readonly reading: string }[];
+  readonly rows: readonly {
+    /** Where its sizes stand among the sizes: `2 3 4`. */
+    readonly of: string;
+    readonly sizes: string;
+    readonly howBig: string;
+    readonly where: string;
+  }[];
 };
 /** One side of a garment on every size. */
 export type SideWords = {
@@ -104,8 +110,10 @@ function putInWords(garment: ViewGarment, locale: Locale, unit: LengthUnit): Gar
           const { sizeWithHeight, drop, across } = readingWords(readings, reading, unit);
           const isAll = sizes.length === garment.sizes.length;
           return {
+            of: sizes.map((size) => garment.sizes.indexOf(size)).join(' '),
             sizes: isAll ? t('allSizes') : sizes.map(saidOf).join(', '),
-            reading: readings('inOneLine', { size: sizeWithHeight, drop, across }),
+            howBig: unbroken(sizeWithHeight),
+            where: unbroken(t('where', { drop, across })),
           };
         }),
       })),
@@ -127,12 +135,17 @@ function putInWords(garment: ViewGarment, locale: Locale, unit: LengthUnit): Gar
       id: `${size.blankId} ${size.sizeId}`,
       said: saidOf(size),
       chest: formatLength(size.chestUm, unit),
-      chestSentence: t('sizeChest', { size: saidOf(size), chest: chestWords(readings, size.chestUm, unit) }),
+      chestSentence: unbroken(t('sizeChest', { size: saidOf(size), chest: chestWords(readings, size.chestUm, unit) })),
       quantity: count.format(size.quantity),
     })),
     shownFirst: garment.sizes.findIndex(({ quantity }) => quantity === most),
     sides: sides.map(sideWords),
   };
+}
+
+/** The same words with no line broken inside a length: `3 1/2 in` stays together. */
+function unbroken(words: string): string {
+  return words.replace(/(?<=\d) (?=\d+\/\d|in\b|cm\b)/g, '\u00a0');
 }
 
 type SameReading = { readonly reading: ShownPrint['reading']; readonly sizes: Size[] };

@@ -82,7 +82,13 @@ export function ProofSheet({ context, note, notes, garments, given, mayAnswer, .
           <h2>{t('answer.title')}</h2>
           {refused ? <RefusedNotice context={context} refused={refused} hasForm={mayAnswer} /> : null}
           {given ? (
-            <AnswerGiven context={context} given={given} mayAnswer={mayAnswer} signedOff={rest.signedOff} />
+            <AnswerGiven
+              context={context}
+              given={given}
+              statement={statement}
+              mayAnswer={mayAnswer}
+              signedOff={rest.signedOff}
+            />
           ) : null}
           {mayAnswer ? (
             <AnswerForm

@@ -10,6 +10,7 @@ import { defaultLocale, isLocale } from '@/lib/messages/locales';
 import { translatorFor } from '@/lib/messages/translator';
 import { refusedAnswer } from '@/lib/server/answers/refused-answers';
 import { loadProof, type ProofView } from '@/lib/server/revisions/load-proof';
+import { generateMetadata as wrongLinkMetadata } from './not-found';
 import { openProof } from './open-proof';
 
 type Asked = string | string[] | undefined;
@@ -32,7 +33,7 @@ const readPage = cache(async (token: string, rev: Asked, again: Asked) => {
 export async function generateMetadata({ params, searchParams }: ProofPageProps): Promise<Metadata> {
   const [{ token }, { rev, again }] = await Promise.all([params, searchParams]);
   const page = await readPage(token, rev, again);
-  if (!page) return {};
+  if (!page) return wrongLinkMetadata();
   const t = translatorFor(page.context.locale, 'proof');
   const { jobTitle: job, number, shop } = page.context;
   const title = t('title', { job, look: t('look', { number: String(number) }) });
