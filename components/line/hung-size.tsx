@@ -17,6 +17,8 @@ type HungSizeProps = {
   offered: OfferedSize;
   place: HungPlace;
   isChosen: boolean;
+  /** Some print does not fit on it as it lies. */
+  isTroubled: boolean;
   href: (sha256: string) => string;
   onChoose: (size: SizeKey) => void;
 };
@@ -29,6 +31,7 @@ export const HungSize = memo(function HungSize({
   offered,
   place,
   isChosen,
+  isTroubled,
   href,
   onChoose,
 }: HungSizeProps) {
@@ -42,6 +45,7 @@ export const HungSize = memo(function HungSize({
   );
   const size = sizeWords(readings, sizeName(offered));
   const { quantity } = offered;
+  const name = quantity > 0 ? t('chooseWithCount', { size, count: quantity }) : t('choose', { size });
   const { x, y, width, height } = place.box;
   const [left, middle, right] = place.line;
   return (
@@ -53,7 +57,7 @@ export const HungSize = memo(function HungSize({
         type="button"
         className={styles.size}
         aria-pressed={isChosen}
-        aria-label={quantity > 0 ? t('chooseWithCount', { size, count: quantity }) : t('choose', { size })}
+        aria-label={isTroubled ? t('troubled', { name }) : name}
         onClick={() => onChoose({ blankId, sizeId })}
       >
         <svg className={styles.hung} viewBox={`${x} ${y} ${width} ${height}`} aria-hidden="true">
@@ -68,6 +72,7 @@ export const HungSize = memo(function HungSize({
           ))}
         </svg>
         <span className={classNames(styles.tag, isChosen && styles.chosen)}>
+          {isTroubled ? <span className={styles.troubled}>△</span> : null}
           <b>{size}</b>
           {quantity > 0 ? <span className={styles.count}>{t('count', { count: quantity })}</span> : null}
         </span>

@@ -1,9 +1,10 @@
 'use client';
 
-import { memo, useEffect, useMemo, useRef } from 'react';
+import { memo, useDeferredValue, useEffect, useMemo, useRef } from 'react';
 import { useTranslations } from 'use-intl';
 import type { Side } from '@/lib/domain/garment/flat';
 import type { LayoutDocument, SizeKey } from '@/lib/domain/layout/document';
+import { troubledSizes } from '@/lib/domain/layout/layout-fit';
 import { flatOf } from '@/lib/domain/layout/scene';
 import { garmentOf, keyOf, sameSize, sizesToShow } from '@/lib/domain/layout/sizes';
 import { hungLine } from './hung-line';
@@ -27,6 +28,9 @@ export const TheLine = memo(function TheLine({ layout, garmentId, side, chosen, 
     const sizes = sizesToShow(garment);
     return { sizes, hung: hungLine(sizes.map(({ blank, size }) => flatOf(blank.kind, size, side))) };
   }, [garment, side]);
+  // Worked out when there is time: a print being dragged must not wait for it.
+  const settled = useDeferredValue(layout);
+  const troubled = useMemo(() => troubledSizes(settled, garmentId, side), [settled, garmentId, side]);
   const list = useRef<HTMLUListElement>(null);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is chosen decides which place is scrolled to
@@ -53,6 +57,7 @@ export const TheLine = memo(function TheLine({ layout, garmentId, side, chosen, 
               offered={offered}
               place={place}
               isChosen={sameSize(key, chosen)}
+              isTroubled={troubled.some((size) => sameSize(size, key))}
               href={href}
               onChoose={onChoose}
             />

@@ -14,6 +14,7 @@ import { selectSize } from '@/lib/editor/selection';
 import { afterCommand, withSelection } from '@/lib/editor/table-editor';
 import { readingWords } from '@/lib/messages/reading-words';
 import { classNames } from '../ui/class-names';
+import { FitLines } from './fit-lines';
 import { groupWords } from './group-words';
 import { LocationSelect } from './location-select';
 import { SharpnessLine } from './sharpness-line';
@@ -54,6 +55,7 @@ export function OpenSlip({ chosen, unit, change, locked, takesFocus }: OpenSlipP
       <Groups {...{ chosen, unit, change }} />
       <ReadingFields key={`${print.printId} ${chosen.group.groupId}`} {...{ chosen, unit, change, locked }} />
       <SharpnessLine chosen={chosen} unit={unit} />
+      <FitLines {...{ chosen, unit, change, locked }} />
       {locked ? null : (
         <div className={styles.acts}>
           <button

@@ -17,6 +17,7 @@ export const COMMAND_IDS = [
   'setTurn',
   'setLocation',
   'renamePrint',
+  'fitSizes',
 ] as const;
 export type CommandId = (typeof COMMAND_IDS)[number];
 

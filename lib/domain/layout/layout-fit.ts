@@ -1,7 +1,8 @@
+import type { Side } from '../garment/flat';
 import { type LengthUnit, type Micrometres, UM_PER_INCH, UM_PER_MM } from '../measure/length';
 import type { LayoutDocument, Print, SizeGroup, SizeKey } from './document';
 import { type FitFinding, type FitKind, fitOnSize, type NearestLine, nearestLine } from './fit';
-import { flatOf, placedPrint } from './scene';
+import { flatOf, placedPrint, printsOn } from './scene';
 import { garmentOf, groupFor, keyOf, type OfferedSize, sameSize, sizesToShow } from './sizes';
 
 /** How one print fits one ordered size. */
@@ -37,6 +38,19 @@ function sizeFit(garmentId: string, offered: OfferedSize, print: Print): SizeFit
     findings: fitOnSize(placed, flat, print.locationId, offered.blank.cutToleranceUm),
     nearest: nearestLine(placed, flat),
   };
+}
+
+/** The ordered sizes of a garment on which some print of one side does not fit as it lies. */
+export function troubledSizes(
+  layout: Pick<LayoutDocument, 'garments' | 'prints'>,
+  garmentId: string,
+  side: Side,
+): SizeKey[] {
+  const garment = garmentOf(layout, garmentId);
+  const fits = printsOn(layout, { garmentId, side }).flatMap((print) =>
+    printFit({ garments: [garment] }, { ...print, garmentIds: [garmentId] }),
+  );
+  return fits.filter(({ findings }) => findings.length > 0).map(({ offered }) => keyOf(offered));
 }
 
 /** The steps a suggested width goes by: 1/4 in, or 5 mm where the shop thinks in centimetres. */
