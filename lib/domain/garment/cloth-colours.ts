@@ -7,10 +7,16 @@ export type ClothColours = {
   readonly seam: string;
   readonly fold: string;
   readonly outline: string;
+  readonly metal: string;
+  readonly button: string;
+  readonly cord: string;
 };
 
 /** Ink of the outline; also the darkest line used on light cloth. */
 const OUTLINE = '#24222B';
+
+/** Zips, snaps and eyelets. */
+const METAL = '#9AA0A8';
 
 /** The drawing colours that go with a cloth colour given as `#RRGGBB`. */
 export function clothColours(hex: string): ClothColours {
@@ -23,6 +29,9 @@ export function clothColours(hex: string): ClothColours {
     seam: light ? mixed(hex, OUTLINE, 0.42) : mixed(hex, '#FFFFFF', 0.45),
     fold: light ? mixed(hex, OUTLINE, 0.17) : mixed(hex, '#FFFFFF', 0.16),
     outline: light ? OUTLINE : mixed(hex, '#000000', 0.55),
+    metal: METAL,
+    button: light ? mixed(hex, OUTLINE, 0.12) : mixed(hex, '#FFFFFF', 0.2),
+    cord: light ? mixed(hex, OUTLINE, 0.14) : mixed(hex, '#FFFFFF', 0.14),
   };
 }
 

@@ -1,35 +1,66 @@
-import { crewTeeFlat } from './crew-tee';
+import { type CompletedMeasures, completedFor, measuresOf, tapeFor } from './complete-measures';
 import type { Flat, Side } from './flat';
-import type { EnteredMeasures, MeasureName, MeasureRefusal, Measures } from './measures';
-import { TEE_REQUIRED, teeMeasures } from './tee-measures';
+import { apron } from './kind/apron';
+import { capFront } from './kind/cap-front';
+import { crewSweatshirt } from './kind/crew-sweatshirt';
+import { crewTee } from './kind/crew-tee';
+import { fittedTee } from './kind/fitted-tee';
+import { infantBodysuit } from './kind/infant-bodysuit';
+import { joggerLeg } from './kind/jogger-leg';
+import { longSleeveTee } from './kind/long-sleeve-tee';
+import { plainPanel } from './kind/plain-panel';
+import { polo } from './kind/polo';
+import { pulloverHood } from './kind/pullover-hood';
+import { raglan } from './kind/raglan';
+import { tank } from './kind/tank';
+import { tote } from './kind/tote';
+import { vNeckTee } from './kind/v-neck-tee';
+import { zipHood } from './kind/zip-hood';
+import type { KindDesign } from './kind-design';
+import type { EnteredMeasures, MeasureName, Measures } from './measures';
 
-/** Garment kinds a flat can be drawn for. */
-export const GARMENT_KINDS = ['crewTee'] as const;
+/** Garment kinds a flat can be drawn for. Youth and toddler tees are crew tees of another age band. */
+export const GARMENT_KINDS = [
+  'crewTee',
+  'vNeckTee',
+  'longSleeveTee',
+  'raglan',
+  'tank',
+  'fittedTee',
+  'crewSweatshirt',
+  'pulloverHood',
+  'zipHood',
+  'polo',
+  'infantBodysuit',
+  'joggerLeg',
+  'capFront',
+  'tote',
+  'apron',
+  'plainPanel',
+] as const;
 export type GarmentKind = (typeof GARMENT_KINDS)[number];
 
 /** Whom a blank is cut for; starting sizes and places of prints depend on it. */
 export const AGE_BANDS = ['adult', 'youth', 'toddler', 'infant'] as const;
 export type AgeBand = (typeof AGE_BANDS)[number];
 
-type KindOfGarment = {
-  readonly sides: readonly Side[];
-  readonly required: readonly MeasureName[];
-  readonly complete: (
-    entered: EnteredMeasures,
-  ) => { ok: true; measures: Measures } | { ok: false; refusal: MeasureRefusal };
-  readonly draw: (measures: Measures, side: Side) => Flat;
-};
-
-const KINDS: Record<GarmentKind, KindOfGarment> = {
-  crewTee: {
-    sides: ['front', 'back'],
-    required: TEE_REQUIRED,
-    complete: teeMeasures,
-    draw: (measures, side) => {
-      if (side !== 'front' && side !== 'back') throw new Error(`crewTee has no ${side}`);
-      return crewTeeFlat(measures, side);
-    },
-  },
+const KINDS: Readonly<Record<GarmentKind, KindDesign>> = {
+  crewTee,
+  vNeckTee,
+  longSleeveTee,
+  raglan,
+  tank,
+  fittedTee,
+  crewSweatshirt,
+  pulloverHood,
+  zipHood,
+  polo,
+  infantBodysuit,
+  joggerLeg,
+  capFront,
+  tote,
+  apron,
+  plainPanel,
 };
 
 /** The sides of a kind that can be decorated, front first. */
@@ -42,12 +73,19 @@ export function requiredMeasures(kind: GarmentKind): readonly MeasureName[] {
   return KINDS[kind].required;
 }
 
-/** All measures of one size from what its chart gives, or why they cannot be. */
-export function completeMeasures(kind: GarmentKind, entered: EnteredMeasures) {
-  return KINDS[kind].complete(entered);
+/** All the measures a kind is drawn from, required ones first. */
+export function kindMeasures(kind: GarmentKind): readonly MeasureName[] {
+  return measuresOf(KINDS[kind]);
 }
 
-/** The flat of one side of one size, in millimetres. Throws for a side the kind does not have. */
-export function drawFlat(kind: GarmentKind, measures: Measures, side: Side): Flat {
-  return KINDS[kind].draw(measures, side);
+/** All measures of one size from what its chart gives, or why they cannot be. */
+export function completeMeasures(kind: GarmentKind, entered: EnteredMeasures): CompletedMeasures {
+  return completedFor(KINDS[kind], entered);
+}
+
+/** The flat of one side of one size, in millimetres. Throws for a side or a measure the kind does not have. */
+export function drawFlat(kind: GarmentKind, measures: Pick<Measures, 'um'>, side: Side): Flat {
+  const design = KINDS[kind];
+  if (!design.sides.includes(side)) throw new Error(`${kind} has no ${side}`);
+  return design.draw(tapeFor(measures), side);
 }

@@ -17,13 +17,19 @@ export const clothSchema = z.object({
   name: z.string().min(1).max(60),
   hex: z.string().regex(/^#[0-9A-Fa-f]{6}$/),
   heather: z.boolean(),
+  /** Sleeves and collar, where a kind has them of a second cloth; the same cloth when left out. */
+  secondName: z.string().min(1).max(60).optional(),
+  secondHex: z
+    .string()
+    .regex(/^#[0-9A-Fa-f]{6}$/)
+    .optional(),
 });
 
-/** One size of a blank with every measure its flats are drawn from; `flats` is filled in when a revision is sealed. */
+/** One size of a blank with every measure its kind is drawn from; `flats` is filled in when a revision is sealed. */
 export const blankSizeSchema = z.object({
   sizeId: id,
   label: z.string().min(1).max(30),
-  measuresUm: z.record(z.enum(MEASURE_NAMES), sizeUm),
+  measuresUm: z.partialRecord(z.enum(MEASURE_NAMES), sizeUm),
   estimated: z.array(z.enum(MEASURE_NAMES)),
   flats: z.array(frozenFlatSchema).optional(),
 });

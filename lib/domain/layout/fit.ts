@@ -1,4 +1,4 @@
-import type { FlatLineName, FrozenFlat } from '../garment/flat';
+import { type FlatLineName, type FrozenFlat, PRESSABLE_LINES } from '../garment/flat';
 import { type Clearance, chainsMeet, clearanceBetween, isInside, type Polyline } from '../geometry/clearance';
 import { flattened } from '../geometry/path';
 import { pathFromData } from '../geometry/path-data';
@@ -32,15 +32,6 @@ export type NearestLine = {
 
 /** Largest print a common press takes in one go, 16 × 20 in (common practice, no source). */
 export const USUAL_PLATEN_UM = { widthUm: umFromInches(16), heightUm: umFromInches(20) } as const;
-
-/** Lines that are drawn but can be pressed over. */
-const PRESSABLE: ReadonlySet<FlatLineName> = new Set<FlatLineName>([
-  'hemStitch',
-  'sleeveStitch',
-  'innerCollar',
-  'ribKnit',
-  'fold',
-]);
 
 /** How near ink may come to a line, where nothing else is said: half an inch (common practice, no source). */
 const USUAL_GAP_UM = umFromInches(1 / 2);
@@ -171,7 +162,7 @@ function chainsOf(flat: FrozenFlat): Chains {
   const chains: Chains = {
     outline: straightened(flat.outline)[0] ?? [],
     lines: flat.lines
-      .filter(({ line }) => !PRESSABLE.has(line))
+      .filter(({ line }) => !PRESSABLE_LINES.has(line))
       .flatMap(({ line, d }) => straightened(d).map((chain) => ({ line, chain }))),
   };
   chainsByFlat.set(flat, chains);

@@ -1,6 +1,7 @@
 import type { ArtRef } from '../art/art-ref';
+import type { StarterChart } from '../garment/chart/chart';
 import { completeMeasures } from '../garment/kinds';
-import { type StarterChart, USUAL_CUT_TOLERANCE } from '../garment/starter-charts';
+import { USUAL_CUT_TOLERANCE } from '../garment/starter-charts';
 import type { Cloth, Garment, GarmentBlank, LayoutDocument, Print, SizeCount, SizeGroup, SizeKey } from './document';
 import type { LocationId } from './locations';
 import { LOCATIONS } from './locations';
@@ -20,7 +21,12 @@ export function blankFromChart(chart: StarterChart, blankId: string, name: strin
       const completed = completeMeasures(chart.kind, entered);
       if (!completed.ok)
         throw new Error(`chart ${chart.id}, size ${id}: ${completed.refusal.reason} (${completed.refusal.measure})`);
-      return { sizeId: id, label, measuresUm: completed.measures.um, estimated: [...completed.measures.estimated] };
+      return {
+        sizeId: id,
+        label,
+        measuresUm: { ...completed.measures.um },
+        estimated: [...completed.measures.estimated],
+      };
     }),
   };
 }

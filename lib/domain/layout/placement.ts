@@ -1,5 +1,5 @@
 import type { ArtRef } from '../art/art-ref';
-import type { FrozenFlat, Side } from '../garment/flat';
+import { type FrozenFlat, pointOf, type Side } from '../garment/flat';
 import { type Box, boxAround } from '../geometry/box';
 import { applyMatrix, type Matrix, scaleTurnAndMove } from '../geometry/matrix';
 import type { Point } from '../geometry/point';
@@ -22,9 +22,12 @@ export type PlacedPrint = {
   readonly measuredFrom: Point;
 };
 
-/** +1 where positive across (the wearer's left) is at the viewer's right: on the front; -1 on the back, seen from behind. */
+/**
+ * +1 where positive across is at the viewer's right. Across is positive towards the wearer's left on front and back (seen
+ * from behind, that is the viewer's left), and towards the wearer's front on a sleeve.
+ */
 export function acrossSign(side: Side): 1 | -1 {
-  return side === 'back' ? -1 : 1;
+  return side === 'back' || side === 'leftSleeve' ? -1 : 1;
 }
 
 /**
@@ -39,7 +42,7 @@ export function placeArt(
   flat: Pick<FrozenFlat, 'side' | 'points'>,
 ): PlacedPrint {
   const location = LOCATIONS[locationId];
-  const measuredFrom = flat.points[location.measuredFrom];
+  const measuredFrom = pointOf(flat, location.measuredFrom);
   const scale = mmFromUm(readings.widthUm) / art.inkBox.width;
   const atOrigin = scaleTurnAndMove(scale, radiansFromCentideg(turnCentideg), { x: 0, y: 0 }, { x: 0, y: 0 });
   const turnedHull = art.inkHull.map(([x, y]) => applyMatrix(atOrigin, { x, y }));
@@ -64,7 +67,7 @@ export function readingsFromBox(
 ): { dropUm: Micrometres; acrossUm: Micrometres } {
   const location = LOCATIONS[locationId];
   return {
-    dropUm: umFromMm(edgeOf(inkBox, location.edge) - flat.points[location.measuredFrom].y),
+    dropUm: umFromMm(edgeOf(inkBox, location.edge) - pointOf(flat, location.measuredFrom).y),
     acrossUm: umFromMm(acrossSign(flat.side) * (inkBox.x + inkBox.width / 2)),
   };
 }

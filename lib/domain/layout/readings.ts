@@ -1,10 +1,13 @@
 import type { Micrometres } from '../measure/length';
 import type { Print, SizeGroup } from './document';
 import { type InkEdge, LOCATIONS, type Location } from './locations';
-import { inkHeightUm } from './placement';
+import { acrossSign, inkHeightUm } from './placement';
+
+/** Directions across: the wearer's; on a sleeve to its front and back; on a bag as one looks at it. */
+export const ACROSS_TOWARDS = ['centre', 'wearersLeft', 'wearersRight', 'front', 'back', 'left', 'right'] as const;
 
 /** Where a print sits to the side of the centre line. */
-export type AcrossReading = { readonly towards: 'centre' | 'wearersLeft' | 'wearersRight'; readonly um: Micrometres };
+export type AcrossReading = { readonly towards: (typeof ACROSS_TOWARDS)[number]; readonly um: Micrometres };
 
 /** Everything the tape says about a print on one size group: codes and lengths, put in words by the catalogue. */
 export type PrintReading = {
@@ -21,19 +24,30 @@ export function printReading(
   print: Pick<Print, 'content' | 'locationId'>,
   group: Pick<SizeGroup, 'widthUm' | 'dropUm' | 'acrossUm'>,
 ): PrintReading {
-  const { measuredFrom, edge } = LOCATIONS[print.locationId];
+  const location = LOCATIONS[print.locationId];
+  const { measuredFrom, edge } = location;
   return {
     widthUm: group.widthUm,
     heightUm: inkHeightUm(print.content.art, group.widthUm),
     dropUm: group.dropUm,
     measuredFrom,
     edge,
-    across: acrossReading(group.acrossUm),
+    across: acrossReading(group.acrossUm, location),
   };
 }
 
-/** A signed distance from the centre line as it is said. */
-export function acrossReading(acrossUm: Micrometres): AcrossReading {
+/** A signed distance from the centre line as it is said at a location; in the wearer's directions where none is given. */
+export function acrossReading(
+  acrossUm: Micrometres,
+  location: Pick<Location, 'acrossIn' | 'side'> = { acrossIn: 'wearer', side: 'front' },
+): AcrossReading {
   if (acrossUm === 0) return { towards: 'centre', um: 0 };
-  return acrossUm > 0 ? { towards: 'wearersLeft', um: acrossUm } : { towards: 'wearersRight', um: -acrossUm };
+  const [positive, negative] = directionsAcross(location);
+  return acrossUm > 0 ? { towards: positive, um: acrossUm } : { towards: negative, um: -acrossUm };
+}
+
+function directionsAcross({ acrossIn, side }: Pick<Location, 'acrossIn' | 'side'>) {
+  if (acrossIn === 'wearer') return ['wearersLeft', 'wearersRight'] as const;
+  if (acrossIn === 'sleeve') return ['front', 'back'] as const;
+  return acrossSign(side) > 0 ? (['right', 'left'] as const) : (['left', 'right'] as const);
 }

@@ -1,8 +1,7 @@
 import { z } from 'zod';
-import { type ClothColours, clothColours } from '../garment/cloth-colours';
-import { type FlatLineName, type FrozenFlat, freezeFlat, SIDES, type Side } from '../garment/flat';
-import { drawFlat, type GarmentKind } from '../garment/kinds';
-import type { Measures } from '../garment/measures';
+import { clothLook } from '../garment/cloth-look';
+import { type FrozenFlat, freezeFlat, SIDES, type Side } from '../garment/flat';
+import { drawFlat, type GarmentKind, sidesOf } from '../garment/kinds';
 import type { Box } from '../geometry/box';
 import type { Garment, GarmentSize, LayoutDocument, Print, SizeKey } from './document';
 import { type PlacedPrint, placeArt } from './placement';
@@ -71,12 +70,6 @@ export type SceneKey = {
   readonly lineId: string | null;
 };
 
-const OUTLINE_MM = 1.6;
-const SEAM_MM = 1;
-const FOLD_MM = 1.4;
-const STITCH_MM = 0.8;
-const STITCH_DASH_MM = [5, 3.2];
-
 /** The scene of one side of one size: cloth first, then its prints in order. Throws for a size or side that is not offered. */
 export function composeScene(layout: Pick<LayoutDocument, 'garments' | 'prints'>, key: SceneKey): Scene {
   const garment = garmentOf(layout, key.garmentId);
@@ -103,6 +96,16 @@ export function printsOn(
   return layout.prints.filter((print) => print.side === side && print.garmentIds.includes(garmentId));
 }
 
+/** Sides that are shown whether they are decorated or not; a bare sleeve says nothing. */
+const ALWAYS_SHOWN: readonly Side[] = ['front', 'back'];
+
+/** The sides of a garment that its pictures show: front and back, and each sleeve with a print on it. */
+export function shownSides(layout: Pick<LayoutDocument, 'prints'>, garmentId: string, kind: GarmentKind): Side[] {
+  return sidesOf(kind).filter(
+    (side) => ALWAYS_SHOWN.includes(side) || printsOn(layout, { garmentId, side }).length > 0,
+  );
+}
+
 /** The flat of a size: the frozen one where the layout was sealed, otherwise drawn from its measures. */
 export function flatOf(kind: GarmentKind, size: GarmentSize, side: Side): FrozenFlat {
   const frozen = size.flats?.find((flat) => flat.side === side);
@@ -122,34 +125,18 @@ function drawnFlat(kind: GarmentKind, size: GarmentSize, side: Side): FrozenFlat
   drawn.set(size, known);
   const already = known.get(side);
   if (already) return already;
-  const measures: Measures = { um: size.measuresUm, estimated: size.estimated };
-  const flat = freezeFlat(drawFlat(kind, measures, side));
+  const flat = freezeFlat(drawFlat(kind, { um: size.measuresUm }, side));
   known.set(side, flat);
   return flat;
 }
 
-function clothShapes(flat: FrozenFlat, garment: Pick<Garment, 'cloth'>): Shape[] {
-  const colours = clothColours(garment.cloth.hex);
-  const fills = { insideBack: colours.shade, sleeve: colours.sleeve, body: colours.cloth, rib: colours.rib };
+function clothShapes(flat: FrozenFlat, { cloth }: Pick<Garment, 'cloth'>): Shape[] {
+  const look = clothLook(cloth);
   return [
-    ...flat.parts.map(({ part, d }): Shape => ({ kind: 'path', layer: 'cloth', d, fill: fills[part] })),
-    ...flat.lines.map(({ line, d }): Shape => ({ kind: 'path', layer: 'cloth', d, stroke: lineStroke(line, colours) })),
-    { kind: 'path', layer: 'cloth', d: flat.outline, stroke: { hex: colours.outline, widthMm: OUTLINE_MM } },
+    ...flat.parts.map((part): Shape => ({ kind: 'path', layer: 'cloth', d: part.d, fill: look.fillOf(part) })),
+    ...flat.lines.map((line): Shape => ({ kind: 'path', layer: 'cloth', d: line.d, stroke: look.strokeOf(line) })),
+    { kind: 'path', layer: 'cloth', d: flat.outline, stroke: look.outline },
   ];
-}
-
-function lineStroke(line: FlatLineName, colours: ClothColours): NonNullable<PathShape['stroke']> {
-  switch (line) {
-    case 'hemStitch':
-    case 'sleeveStitch':
-      return { hex: colours.seam, widthMm: STITCH_MM, dashMm: STITCH_DASH_MM };
-    case 'ribKnit':
-      return { hex: colours.fold, widthMm: STITCH_MM };
-    case 'fold':
-      return { hex: colours.fold, widthMm: FOLD_MM };
-    default:
-      return { hex: colours.seam, widthMm: SEAM_MM };
-  }
 }
 
 function printShape(print: Print, size: SizeKey, flat: FrozenFlat): ImageShape {

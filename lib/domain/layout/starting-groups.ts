@@ -1,11 +1,13 @@
 import type { ArtRef } from '../art/art-ref';
-import type { Garment, GarmentBlank, SizeGroup, SizeKey } from './document';
-import { LOCATIONS, type Location, type LocationId, type StartingValues } from './locations';
+import type { Micrometres } from '../measure/length';
+import type { Garment, SizeGroup, SizeKey } from './document';
+import { type LocationId, startingValues } from './locations';
 import { inkHeightUm, widthForHeightUm } from './placement';
+import { type StartingValues, WIDE_FROM_CHEST_UM } from './starting-values';
 
 /**
- * Size groups a print starts with at a location: one for each age band of the garments, and one more where wider
- * garments start further across. `newId` names each group. Null when the location does not suit one of the bands.
+ * Size groups a print starts with at a location: one for each set of starting values that age bands and kinds ask for,
+ * and one more where wider garments start further across. `newId` names each group. Null when the location does not suit one of the garments.
  */
 export function startingGroups(
   locationId: LocationId,
@@ -13,14 +15,13 @@ export function startingGroups(
   art: Pick<ArtRef, 'inkBox'>,
   newId: () => string,
 ): SizeGroup[] | null {
-  const location = LOCATIONS[locationId];
   const bands = new Map<string, { values: StartingValues; acrossUm: number; members: SizeKey[] }>();
   for (const blank of garments.flatMap(({ blanks }) => blanks)) {
-    const values = location.starting[blank.ageBand];
+    const values = startingValues(locationId, blank);
     if (!values) return null;
     for (const size of blank.sizes) {
-      const acrossUm = startingAcross(location, values, size.measuresUm.chestWidth);
-      const key = `${blank.ageBand}/${acrossUm}`;
+      const acrossUm = startingAcross(values, size.measuresUm.chestWidth);
+      const key = [values.widthUm, values.tallestUm, values.dropUm, acrossUm].join('/');
       const band = bands.get(key) ?? { values, acrossUm, members: [] };
       band.members.push({ blankId: blank.blankId, sizeId: size.sizeId });
       bands.set(key, band);
@@ -40,10 +41,7 @@ function startingWidth(art: Pick<ArtRef, 'inkBox'>, { widthUm, tallestUm }: Star
   return inkHeightUm(art, widthUm) > tallestUm ? widthForHeightUm(art, tallestUm) : widthUm;
 }
 
-function startingAcross(
-  location: Location,
-  values: StartingValues,
-  chestUm: GarmentBlank['sizes'][number]['measuresUm']['chestWidth'],
-): number {
-  return location.wide && chestUm >= location.wide.fromChestUm ? location.wide.acrossUm : values.acrossUm;
+function startingAcross(values: StartingValues, chestUm: Micrometres | undefined): Micrometres {
+  const isWide = chestUm !== undefined && chestUm >= WIDE_FROM_CHEST_UM;
+  return isWide ? (values.wideAcrossUm ?? values.acrossUm) : values.acrossUm;
 }

@@ -73,7 +73,7 @@ export function tapesFor(print: Print, size: SizeKey, flat: FrozenFlat): Tape[] 
     to: { x: middleX, y: acrossY },
     leaders: [
       [
-        { x: 0, y: flat.points.collarSeamCentre.y },
+        { x: 0, y: measuredFrom.y },
         { x: 0, y: acrossY },
       ],
       [

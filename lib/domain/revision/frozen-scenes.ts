@@ -1,7 +1,7 @@
 import { clothColours } from '../garment/cloth-colours';
 import { sidesOf } from '../garment/kinds';
 import type { Garment, LayoutDocument } from '../layout/document';
-import { composeScene, flatOf, printsOn, type Scene, type SceneKey } from '../layout/scene';
+import { composeScene, flatOf, printsOn, type Scene, type SceneKey, shownSides } from '../layout/scene';
 import { garmentOf, keyOf, sizeOf, sizesToShow } from '../layout/sizes';
 import { type OutlineText, tapeShapes, tapesFor } from '../layout/tape';
 import type { LengthUnit } from '../measure/length';
@@ -38,10 +38,10 @@ export function withFrozenFlats(layout: LayoutDocument): LayoutDocument {
   };
 }
 
-/** Every drawing a revision shows: each garment, each size ordered, each side that exists, its tapes laid on. */
+/** Every drawing a revision shows: each garment, each size ordered, each side it shows, its tapes laid on. */
 export function frozenScenes(layout: LayoutDocument, unit: LengthUnit, outlineText: OutlineText): FrozenScene[] {
   return layout.garments
-    .flatMap((garment) => sceneKeys(garment))
+    .flatMap((garment) => sceneKeys(layout, garment))
     .map((key) => {
       const scene = sceneWithTapes(layout, key, unit, outlineText);
       const bytes = canonicalBytes(scene as unknown as JsonValue);
@@ -68,9 +68,9 @@ export function sceneWithTapes(
   };
 }
 
-function sceneKeys(garment: Garment): SceneKey[] {
+function sceneKeys(layout: LayoutDocument, garment: Garment): SceneKey[] {
   return sizesToShow(garment).flatMap((offered) =>
-    sidesOf(offered.blank.kind).map((side) => ({
+    shownSides(layout, garment.garmentId, offered.blank.kind).map((side) => ({
       garmentId: garment.garmentId,
       size: keyOf(offered),
       side,

@@ -4,7 +4,7 @@ import { AGE_BANDS } from '../garment/kinds';
 import { clothSchema, type Garment, type LayoutDocument } from '../layout/document';
 import { INK_EDGES, LOCATION_IDS, MEASURED_FROM } from '../layout/locations';
 import { pictureFrame } from '../layout/picture-frame';
-import { printReading } from '../layout/readings';
+import { ACROSS_TOWARDS, printReading } from '../layout/readings';
 import { printsOn } from '../layout/scene';
 import { garmentOf, groupFor, sizeOf, totalCount } from '../layout/sizes';
 import type { FrozenScene } from './frozen-scenes';
@@ -18,7 +18,7 @@ export const printReadingSchema = z.object({
   dropUm: um,
   measuredFrom: z.enum(MEASURED_FROM),
   edge: z.enum(INK_EDGES),
-  across: z.object({ towards: z.enum(['centre', 'wearersLeft', 'wearersRight']), um }),
+  across: z.object({ towards: z.enum(ACROSS_TOWARDS), um }),
 });
 
 const viewSideSchema = z.object({
@@ -82,7 +82,7 @@ function viewGarment(layout: LayoutDocument, garment: Garment, scenes: readonly 
       ageBand: blank.ageBand,
       label: size.label,
       quantity,
-      chestUm: size.measuresUm.chestWidth,
+      chestUm: size.measuresUm.chestWidth ?? 0,
       sides: [],
     };
     shown.sides.push({ side: key.side, sceneSha256: sha256, prints: viewPrints(layout, key) });

@@ -1,7 +1,13 @@
 import type { ArtRef } from '@/lib/domain/art/art-ref';
 import type { Garment } from '@/lib/domain/layout/document';
 import { startingPrint } from '@/lib/domain/layout/garment-edits';
-import { LOCATION_IDS, LOCATIONS, type Location, type LocationId, locationsOn } from '@/lib/domain/layout/locations';
+import {
+  LOCATION_IDS,
+  LOCATIONS,
+  type Location,
+  type LocationId,
+  locationsFitting,
+} from '@/lib/domain/layout/locations';
 import type { Command, TableState } from '../command';
 import { printName } from '../print-name';
 
@@ -42,7 +48,7 @@ export function locationsOffered({ layout, selection }: Pick<TableState, 'layout
 
 /** The locations that suit all these garments, front first. */
 export function locationsFor(garments: readonly Pick<Garment, 'blanks'>[]): Location[] {
-  const bands = garments.flatMap(({ blanks }) => blanks.map(({ ageBand }) => ageBand));
+  const blanks = garments.flatMap((garment) => garment.blanks);
   const sides = new Set(LOCATION_IDS.map((id) => LOCATIONS[id].side));
-  return [...sides].flatMap((side) => locationsOn(side, bands));
+  return [...sides].flatMap((side) => locationsFitting(side, blanks));
 }

@@ -79,9 +79,13 @@ describe('locations', () => {
       'centreChest',
       'leftChest',
       'rightChest',
+      'frontNumber',
       'upperBack',
       'fullBack',
       'backNeck',
+      'backNumber',
+      'leftSleeve',
+      'rightSleeve',
     ]);
     expect(locationsFor([{ blanks: [{ ...firstBlank(), ageBand: 'infant' }] }]).map(({ id }) => id)).toEqual([
       'fullFront',

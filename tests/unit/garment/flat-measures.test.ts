@@ -1,109 +1,149 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { freezeFlat } from '@/lib/domain/garment/flat';
-import { completeMeasures, drawFlat, sidesOf } from '@/lib/domain/garment/kinds';
+import { freezeFlat, pointOf } from '@/lib/domain/garment/flat';
+import {
+  completeMeasures,
+  drawFlat,
+  GARMENT_KINDS,
+  type GarmentKind,
+  kindMeasures,
+  requiredMeasures,
+  sidesOf,
+} from '@/lib/domain/garment/kinds';
 import type { EnteredMeasures, MeasureName, Measures } from '@/lib/domain/garment/measures';
 import { STARTER_CHARTS } from '@/lib/domain/garment/starter-charts';
 import { mmFromUm, umFromMm } from '@/lib/domain/measure/length';
-import { measuredAgain, TEE_MEASURES } from './drawn-measures';
+import { measuredAgain } from './drawn-measures';
+import { isSimple, outlineRing } from './rings';
 
 /** How far a measure taken again may be off, mm. */
 const WITHIN_MM = 0.5;
 
-const sizes = STARTER_CHARTS.flatMap((chart) =>
-  chart.sizes.map((size) => ({ name: `${chart.id} ${size.label}`, size })),
+const sizes = STARTER_CHARTS.flatMap(({ id, kind, sizes: of }) =>
+  of.map((size) => ({ name: `${id} ${size.label}`, kind, entered: size.entered })),
 );
 
-function complete(entered: EnteredMeasures): Measures {
-  const completed = completeMeasures('crewTee', entered);
+function complete(kind: GarmentKind, entered: EnteredMeasures): Measures {
+  const completed = completeMeasures(kind, entered);
   if (!completed.ok) throw new Error(`${completed.refusal.reason}: ${completed.refusal.measure}`);
   return completed.measures;
 }
 
-function mm({ um }: Measures, measure: MeasureName): number {
-  return mmFromUm(um[measure] ?? Number.NaN);
-}
-
-function expectEveryMeasureBack(measures: Measures): void {
-  const again = measuredAgain(drawFlat('crewTee', measures, 'front'), drawFlat('crewTee', measures, 'back'));
-  for (const measure of TEE_MEASURES) {
-    const entered = mm(measures, measure);
-    const error = Math.abs(again[measure] - entered);
-    expect(error, `${measure}: drawn ${again[measure]}, entered ${entered} mm`).toBeLessThanOrEqual(WITHIN_MM);
+function expectEveryMeasureBack(kind: GarmentKind, { um }: Measures): void {
+  const flats = sidesOf(kind).map((side) => drawFlat(kind, { um }, side));
+  const taken = flats.flatMap(measuredAgain);
+  for (const measure of kindMeasures(kind)) {
+    const again = taken.filter((each) => each.measure === measure);
+    expect(again, `${kind} shows its ${measure} on no side`).not.toEqual([]);
+    for (const { mm, side } of again) {
+      const entered = mmFromUm(um[measure] ?? Number.NaN);
+      const error = Math.abs(mm - entered);
+      expect(error, `${kind}, ${measure} on ${side}: drawn ${mm}, entered ${entered} mm`).toBeLessThanOrEqual(
+        WITHIN_MM,
+      );
+    }
   }
 }
 
-describe('a drawn crew tee', () => {
-  it.each(sizes)('gives back every measure of $name', ({ size }) => {
-    expectEveryMeasureBack(complete(size.entered));
+/** A size of some kind whose every measure is as usual times a share of its own. */
+const oddSizes = fc.constantFrom(...sizes).chain(({ kind, entered }) =>
+  fc
+    .record(
+      Object.fromEntries(kindMeasures(kind).map((name) => [name, fc.double({ min: 0.75, max: 1.3, noNaN: true })])),
+    )
+    .map((shares: Partial<Record<MeasureName, number>>) => {
+      const usual = complete(kind, entered).um;
+      const varied = Object.fromEntries(
+        kindMeasures(kind).map((name) => [name, Math.round((usual[name] ?? 0) * (shares[name] ?? 1))]),
+      );
+      return { kind, entered: varied as EnteredMeasures };
+    }),
+);
+
+describe('a drawn flat', () => {
+  it.each(sizes)('gives back every measure of $name', ({ kind, entered }) => {
+    expectEveryMeasureBack(kind, complete(kind, entered));
   });
 
-  it('gives back every measure that is entered, whatever it is', () => {
-    const share = fc.double({ min: 0.8, max: 1.2, noNaN: true });
+  it('gives back every measure that is entered, whatever it is, or the size is refused', () => {
     fc.assert(
-      fc.property(
-        fc.integer({ min: 300, max: 900 }),
-        fc.record(Object.fromEntries(TEE_MEASURES.map((name) => [name, share]))),
-        (chestMm, shares) => {
-          const entered = {
-            chestWidth: umFromMm(chestMm),
-            bodyLength: umFromMm(chestMm * 1.35),
-            sleeveLength: umFromMm(180),
-          };
-          const usual = complete(entered).um;
-          const varied = Object.fromEntries(
-            TEE_MEASURES.map((name) => [name, Math.round((usual[name] ?? 0) * (shares[name] ?? 1))]),
-          ) as EnteredMeasures;
-          const completed = completeMeasures('crewTee', varied);
-          fc.pre(completed.ok);
-          if (completed.ok) expectEveryMeasureBack(completed.measures);
-        },
-      ),
-      { numRuns: 40 },
+      fc.property(oddSizes, ({ kind, entered }) => {
+        const completed = completeMeasures(kind, entered);
+        fc.pre(completed.ok);
+        if (completed.ok) expectEveryMeasureBack(kind, completed.measures);
+      }),
+      { numRuns: 60 },
     );
   });
 
-  it.each(sizes)('is the same left and right in $name', ({ size }) => {
-    for (const side of sidesOf('crewTee')) {
-      const { box } = drawFlat('crewTee', complete(size.entered), side);
-      expect(box.x + box.width).toBeCloseTo(-box.x, 6);
+  it('has an outline that never crosses itself, or the size is refused', () => {
+    fc.assert(
+      fc.property(oddSizes, ({ kind, entered }) => {
+        const completed = completeMeasures(kind, entered);
+        fc.pre(completed.ok);
+        if (!completed.ok) return;
+        for (const side of sidesOf(kind)) {
+          const ring = outlineRing(freezeFlat(drawFlat(kind, completed.measures, side)));
+          expect(isSimple(ring), `${kind} ${side}: ${JSON.stringify(completed.measures.um)}`).toBe(true);
+        }
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it.each(sizes)('has a simple outline on every side of $name, the same left and right', ({ kind, entered }) => {
+    for (const side of sidesOf(kind)) {
+      const flat = drawFlat(kind, complete(kind, entered), side);
+      expect(isSimple(outlineRing(freezeFlat(flat))), side).toBe(true);
+      if (kind !== 'joggerLeg') expect(flat.box.x + flat.box.width).toBeCloseTo(-flat.box.x, 6);
     }
   });
 
+  it('is frozen to a micrometre', () => {
+    const flat = drawFlat('crewTee', complete('crewTee', sizes[3]?.entered ?? {}), 'front');
+    const frozen = freezeFlat(flat);
+    const off = pointOf(frozen, 'collarSeamCentre').y - pointOf(flat, 'collarSeamCentre').y;
+    expect(Math.abs(off)).toBeLessThanOrEqual(0.0005);
+    expect(frozen.lines.map(({ line }) => line)).toEqual(flat.lines.map(({ line }) => line));
+    for (const number of frozen.outline.match(/-?[\d.]+/g) ?? []) expect(number).toMatch(/^-?\d+(\.\d{1,3})?$/);
+  });
+
+  it('is drawn for every kind, from nothing but the measures its chart must give', () => {
+    for (const kind of GARMENT_KINDS) {
+      const chart = STARTER_CHARTS.find((each) => each.kind === kind);
+      expect(Object.keys(chart?.sizes[0]?.entered ?? {}).sort(), kind).toEqual([...requiredMeasures(kind)].sort());
+    }
+  });
+
+  it('says which place a side does not have', () => {
+    const bag = drawFlat('tote', complete('tote', { panelWidth: 380_000, panelHeight: 400_000 }), 'front');
+    expect(() => pointOf(bag, 'collarSeamCentre')).toThrow(/collarSeamCentre/);
+    expect(() => drawFlat('tote', { um: {} }, 'leftSleeve')).toThrow(/leftSleeve/);
+  });
+});
+
+describe('sleeves laid on their own', () => {
+  it('begin at the end of the shoulder and hang their hem on the fold, wherever a tape measures up from', () => {
+    for (const { kind, entered } of sizes.filter((each) => sidesOf(each.kind).includes('leftSleeve'))) {
+      const measures = complete(kind, entered);
+      for (const side of ['leftSleeve', 'rightSleeve'] as const) {
+        const { x, y } = pointOf(drawFlat(kind, measures, side), 'sleeveHemFold');
+        expect([x, y]).toEqual([0, mmFromUm(measures.um.sleeveLength ?? 0)]);
+      }
+    }
+  });
+});
+
+describe('completing measures', () => {
   it('keeps what was entered and names what was estimated', () => {
-    const { um, estimated } = complete({ ...sizes[0]?.size.entered, neckWidth: umFromMm(170) });
+    const { um, estimated } = complete('crewTee', { ...sizes[0]?.entered, neckWidth: umFromMm(170) });
     expect(um.neckWidth).toBe(umFromMm(170));
     expect(estimated).not.toContain('neckWidth');
     expect(estimated).toContain('armhole');
   });
 
-  it('is frozen to a micrometre', () => {
-    const flat = drawFlat('crewTee', complete(sizes[3]?.size.entered ?? {}), 'front');
-    const frozen = freezeFlat(flat);
-    expect(
-      Math.abs((frozen.points.collarSeamCentre?.y ?? Number.NaN) - (flat.points.collarSeamCentre?.y ?? 0)),
-    ).toBeLessThanOrEqual(0.0005);
-    expect(frozen.lines.map(({ line }) => line)).toEqual(flat.lines.map(({ line }) => line));
-    for (const number of frozen.outline.match(/-?[\d.]+/g) ?? []) expect(number).toMatch(/^-?\d+(\.\d{1,3})?$/);
-  });
-
-  it.each([
-    [{ bodyLength: 700_000, chestWidth: 500_000 }, 'missing', 'sleeveLength'],
-    [{ bodyLength: 700_000, chestWidth: 5_000, sleeveLength: 200_000 }, 'outOfRange', 'chestWidth'],
-    [{ bodyLength: 1_600_000, chestWidth: 500_000, sleeveLength: 200_000 }, 'outOfRange', 'bodyLength'],
-    [
-      { bodyLength: 700_000, chestWidth: 500_000, sleeveLength: 200_000, neckWidth: 600_000 },
-      'neckWiderThanShoulders',
-      'neckWidth',
-    ],
-    [{ bodyLength: 1_000_000, chestWidth: 320_000, sleeveLength: 200_000 }, 'tooLongForWidth', 'bodyLength'],
-    [{ bodyLength: 230_000, chestWidth: 500_000, sleeveLength: 200_000 }, 'armholeBelowHem', 'armhole'],
-    [
-      { bodyLength: 700_000, chestWidth: 500_000, sleeveLength: 200_000, armhole: 10_000 },
-      'shouldersWiderThanReach',
-      'armhole',
-    ],
-  ] as const)('refuses measures %o: %s (%s)', (entered, reason, measure) => {
-    expect(completeMeasures('crewTee', entered)).toEqual({ ok: false, refusal: { reason, measure } });
+  it('leaves out measures that are of other kinds', () => {
+    const { um } = complete('tote', { panelWidth: 380_000, panelHeight: 400_000, sleeveLength: 200_000 });
+    expect(um).not.toHaveProperty('sleeveLength');
   });
 });

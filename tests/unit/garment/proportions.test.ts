@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { completeMeasures } from '@/lib/domain/garment/kinds';
 import type { MeasureName } from '@/lib/domain/garment/measures';
-import { STARTER_CHARTS, starterChart } from '@/lib/domain/garment/starter-charts';
 import { LOCATIONS } from '@/lib/domain/layout/locations';
 import { mmFromUm, umFromInches, umFromMm } from '@/lib/domain/measure/length';
 import hands from '../../data/ansur2-hand-breadth.json';
@@ -46,23 +45,5 @@ describe('estimated proportions of a tee', () => {
     const { male, female } = hands.stats;
     expect(mmFromUm(adult?.dropUm ?? 0)).toBeGreaterThanOrEqual(female.handbreadth.p5);
     expect(mmFromUm(adult?.dropUm ?? 0)).toBeLessThanOrEqual(male.handbreadth.p95);
-  });
-});
-
-describe('starter charts', () => {
-  // Common practice; several published makers' sheets agree.
-  it('begin and step as stock blanks do', () => {
-    const inches = (id: string, label: string) => {
-      const entered = starterChart(id)?.sizes.find((size) => size.label === label)?.entered;
-      return [entered?.chestWidth ?? 0, entered?.bodyLength ?? 0].map((um) => um / umFromInches(1));
-    };
-    expect(inches('crew-tee-adult', 'S')).toEqual([18, 28]);
-    expect(inches('crew-tee-adult', '5XL')).toEqual([32, 35]);
-    expect(inches('crew-tee-youth', 'XS')).toEqual([16, 20.5]);
-    expect(inches('crew-tee-youth', 'XL')).toEqual([20, 26.5]);
-  });
-
-  it('name each size once', () => {
-    for (const { sizes } of STARTER_CHARTS) expect(new Set(sizes.map(({ id }) => id)).size).toBe(sizes.length);
   });
 });

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { applyMatrix } from '@/lib/domain/geometry/matrix';
-import { LOCATION_IDS, LOCATIONS } from '@/lib/domain/layout/locations';
+import { LOCATIONS } from '@/lib/domain/layout/locations';
 import { inkHeightUm, placeArt, readingsFromBox, widthForHeightUm } from '@/lib/domain/layout/placement';
 import { flatOf } from '@/lib/domain/layout/scene';
 import { frozenLine } from '../garment/drawn-measures';
-import { LEAF, teeWithPrints } from './sample-layout';
+import { LEAF, TEE_LOCATIONS, teeWithPrints } from './sample-layout';
 
 const layout = teeWithPrints([]);
 const sizes = layout.garments.flatMap(({ blanks }) =>
@@ -14,7 +14,7 @@ const sizes = layout.garments.flatMap(({ blanks }) =>
 
 const placements = fc.record({
   size: fc.constantFrom(...sizes),
-  locationId: fc.constantFrom(...LOCATION_IDS),
+  locationId: fc.constantFrom(...TEE_LOCATIONS),
   turnCentideg: fc.integer({ min: -36_000, max: 36_000 }),
   readings: fc.record({
     widthUm: fc.integer({ min: 5_000, max: 450_000 }),

@@ -2,7 +2,7 @@ import type { ArtRef } from '@/lib/domain/art/art-ref';
 import { starterChart } from '@/lib/domain/garment/starter-charts';
 import { emptyLayout, type LayoutDocument } from '@/lib/domain/layout/document';
 import { addGarment, blankFromChart, startingPrint } from '@/lib/domain/layout/garment-edits';
-import type { LocationId } from '@/lib/domain/layout/locations';
+import { LOCATION_IDS, type LocationId, startingValues } from '@/lib/domain/layout/locations';
 
 /** A picture of 1000 × 800 px whose ink is a slanted leaf well inside it. */
 export const LEAF: ArtRef = {
@@ -19,6 +19,11 @@ export const LEAF: ArtRef = {
     [420, 550],
   ],
 };
+
+/** Where a print can go on a crew tee for adults and youths. */
+export const TEE_LOCATIONS = LOCATION_IDS.filter((id) =>
+  (['adult', 'youth'] as const).every((ageBand) => startingValues(id, { kind: 'crewTee', ageBand })),
+);
 
 /** A navy tee in youth and adult sizes with a print at each location asked for. */
 export function teeWithPrints(locationIds: readonly LocationId[], art: ArtRef = LEAF): LayoutDocument {

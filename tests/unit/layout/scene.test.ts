@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { relativeLuminance } from '@/lib/domain/garment/cloth-colours';
-import { LOCATION_IDS } from '@/lib/domain/layout/locations';
 import { pictureFrame } from '@/lib/domain/layout/picture-frame';
 import { commonBox, composeScene, flatOf, LAYERS, type SceneKey, sceneSchema } from '@/lib/domain/layout/scene';
 import { groupFor, keyOf, offeredSizes } from '@/lib/domain/layout/sizes';
 import { type OutlineText, tapeShapes, tapesFor } from '@/lib/domain/layout/tape';
 import { frozenScenes, withFrozenFlats } from '@/lib/domain/revision/frozen-scenes';
-import { teeWithPrints } from './sample-layout';
+import { TEE_LOCATIONS, teeWithPrints } from './sample-layout';
 
 const layout = teeWithPrints(['fullFront', 'leftChest', 'fullBack', 'backNeck']);
 const [tee] = layout.garments;
@@ -86,7 +85,7 @@ describe('a scene', () => {
 });
 
 describe('tapes', () => {
-  it.each(LOCATION_IDS)('are as long as what they read at %s', (locationId) => {
+  it.each(TEE_LOCATIONS)('are as long as what they read at %s', (locationId) => {
     const only = teeWithPrints([locationId]);
     const [print] = only.prints;
     if (!print) throw new Error('no print');

@@ -8,10 +8,9 @@ import { StyleForm } from '@/components/garments/style-form';
 import { Card } from '@/components/ui/card';
 import { Disclosure } from '@/components/ui/disclosure';
 import { PageSection } from '@/components/ui/page-section';
-import { sidesOf } from '@/lib/domain/garment/kinds';
 import type { Garment, LayoutDocument } from '@/lib/domain/layout/document';
 import { pictureFrame } from '@/lib/domain/layout/picture-frame';
-import { composeScene } from '@/lib/domain/layout/scene';
+import { composeScene, shownSides } from '@/lib/domain/layout/scene';
 import { keyOf, type OfferedSize, sizeName } from '@/lib/domain/layout/sizes';
 import { sizeWords } from '@/lib/messages/reading-words';
 import { translatorFor } from '@/lib/messages/translator';
@@ -109,7 +108,7 @@ function GarmentFlats({ shop, layout, garment, shown }: GarmentFlatsProps) {
   const t = translatorFor(shop.locale, 'garments');
   const readings = translatorFor(shop.locale, 'readings');
   const size = sizeWords(readings, sizeName(shown));
-  const scenes = sidesOf(shown.blank.kind).map((side) =>
+  const scenes = shownSides(layout, garment.garmentId, shown.blank.kind).map((side) =>
     composeScene(layout, { garmentId: garment.garmentId, size: keyOf(shown), side, lineId: null }),
   );
   const { box } = pictureFrame(scenes);

@@ -12,9 +12,9 @@ import { FormNotice } from '@/components/ui/form-notice';
 import { LinkButton } from '@/components/ui/link-button';
 import { PageHeading } from '@/components/ui/page-heading';
 import { PageSection } from '@/components/ui/page-section';
-import { sidesOf } from '@/lib/domain/garment/kinds';
 import type { Garment } from '@/lib/domain/layout/document';
 import { pictureFrame } from '@/lib/domain/layout/picture-frame';
+import { shownSides } from '@/lib/domain/layout/scene';
 import { keyOf, sizeName } from '@/lib/domain/layout/sizes';
 import type { OutlineText } from '@/lib/domain/layout/tape';
 import { sceneWithTapes } from '@/lib/domain/revision/frozen-scenes';
@@ -107,7 +107,7 @@ function GarmentToSend({ shop, job, garment, outlineText }: GarmentToSendProps) 
   const readings = translatorFor(shop.locale, 'readings');
   const shown = sizeToDraw(garment);
   const size = sizeWords(readings, sizeName(shown));
-  const scenes = sidesOf(shown.blank.kind).map((side) =>
+  const scenes = shownSides(job.draft.layout, garment.garmentId, shown.blank.kind).map((side) =>
     sceneWithTapes(
       job.draft.layout,
       { garmentId: garment.garmentId, size: keyOf(shown), side, lineId: null },

@@ -1,0 +1,25 @@
+import type { KindDesign } from '../kind-design';
+import { longSleeve } from '../shape/arm';
+import { stitchedHem } from '../shape/hem';
+import { ribbedNeck } from '../shape/neckline';
+import { cuffedSleeveSide } from '../shape/sleeve-side';
+import { topOf } from '../shape/top-flat';
+import {
+  CUFF_CHECKS,
+  CUFF_ESTIMATES,
+  NECK_RIB_CHECKS,
+  SET_IN_CHECKS,
+  SLEEVE_CHECKS,
+  TEE_ESTIMATES,
+  TOP_REQUIRED,
+  TOP_SIDES,
+} from './top-measures';
+
+/** A crew tee with long sleeves in knitted cuffs. */
+export const longSleeveTee: KindDesign = {
+  sides: TOP_SIDES,
+  required: TOP_REQUIRED,
+  estimates: { ...TEE_ESTIMATES, ...CUFF_ESTIMATES },
+  checks: [...SET_IN_CHECKS, ...NECK_RIB_CHECKS, ...SLEEVE_CHECKS, ...CUFF_CHECKS],
+  draw: topOf({ neck: ribbedNeck, arm: longSleeve, hem: stitchedHem, sleeve: cuffedSleeveSide }),
+};

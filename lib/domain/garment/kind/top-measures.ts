@@ -1,0 +1,211 @@
+import type { Side } from '../flat';
+import type { Estimates, MeasureCheck, Tape } from '../kind-design';
+import type { MeasureName, MeasureRefusal } from '../measures';
+import { raglanFrame, setInFrame, type TopFrame } from '../shape/top-frame';
+
+/** `base + share × chest`, in millimetres. */
+export function ofChest(base: number, share: number): (tape: Tape) => number {
+  return (tape) => base + share * tape('chestWidth');
+}
+
+/** The same of any measure. */
+export function of(measure: MeasureName, base: number, share: number): (tape: Tape) => number {
+  return (tape) => base + share * tape(measure);
+}
+
+const ADULT_SMALL_CHEST_MM = 457.2;
+
+/** Shoulders grow slower than the chest above an adult S. */
+export function shoulders(share: number, shareAbove: number): (tape: Tape) => number {
+  return (tape) => {
+    const small = Math.min(tape('chestWidth'), ADULT_SMALL_CHEST_MM);
+    return share * small + shareAbove * (tape('chestWidth') - small);
+  };
+}
+
+/** The sides of a top with sleeves. */
+export const TOP_SIDES: readonly Side[] = ['front', 'back', 'leftSleeve', 'rightSleeve'];
+
+/** What every chart of a top with sleeves gives. */
+export const TOP_REQUIRED: readonly MeasureName[] = ['bodyLength', 'chestWidth', 'sleeveLength'];
+
+/**
+ * How a tee's other measures follow from its chest width. Source of the trend: proportions of an open T-shirt pattern
+ * (FreeSewing Teagan 4.10, MIT), loosened to the fuller neck and armhole of a stock blank (common practice, no source).
+ */
+export const TEE_ESTIMATES: Estimates = {
+  acrossShoulder: shoulders(0.86, 0.52),
+  neckWidth: ofChest(72, 0.17),
+  frontNeckDrop: ofChest(28, 0.15),
+  backNeckDrop: ofChest(10, 0.035),
+  collarRib: ofChest(9, 0.02),
+  armhole: ofChest(57, 0.31),
+  sleeveOpening: ofChest(38, 0.27),
+  hemWidth: ofChest(0, 1),
+};
+
+/** A long sleeve's end: a knitted cuff (common practice, no source). */
+export const CUFF_ESTIMATES: Estimates = { sleeveOpening: ofChest(45, 0.075), cuffRib: ofChest(34, 0.03) };
+
+/**
+ * A sweatshirt is cut wider and drawn in by ribs (common practice, no source). `hemWidth` is that of the rib as it lies.
+ */
+export const SWEAT_ESTIMATES: Estimates = {
+  ...TEE_ESTIMATES,
+  acrossShoulder: shoulders(0.88, 0.54),
+  neckWidth: ofChest(80, 0.17),
+  frontNeckDrop: ofChest(30, 0.13),
+  backNeckDrop: ofChest(13, 0.035),
+  collarRib: ofChest(12, 0.02),
+  armhole: ofChest(62, 0.32),
+  sleeveOpening: ofChest(48, 0.075),
+  cuffRib: ofChest(36, 0.04),
+  hemRib: ofChest(36, 0.04),
+  hemWidth: ofChest(0, 0.88),
+};
+
+/** A hood on top of that: it has no collar rib. */
+export const HOOD_ESTIMATES: Estimates = {
+  ...omitted(SWEAT_ESTIMATES, 'collarRib'),
+  neckWidth: ofChest(86, 0.18),
+  frontNeckDrop: ofChest(40, 0.09),
+  backNeckDrop: ofChest(10, 0.03),
+  hoodHeight: ofChest(210, 0.235),
+  hoodWidth: ofChest(150, 0.2),
+  hoodFall: ofChest(120, 0.12),
+  pocketWidth: ofChest(0, 0.58),
+  pocketHeight: ofChest(50, 0.24),
+};
+
+/** A raglan has no shoulder seam; its armhole is taken from the neck (common practice, no source). */
+export const RAGLAN_ESTIMATES: Estimates = {
+  neckWidth: ofChest(72, 0.17),
+  frontNeckDrop: ofChest(28, 0.15),
+  backNeckDrop: ofChest(10, 0.035),
+  collarRib: ofChest(9, 0.02),
+  armhole: ofChest(57, 0.5),
+  hemWidth: ofChest(0, 1),
+};
+
+/** The estimates without one: the kind does not have the measure. */
+export function omitted(estimates: Estimates, measure: MeasureName): Estimates {
+  const { [measure]: _, ...rest } = estimates;
+  return rest;
+}
+
+const refuse = (reason: MeasureRefusal['reason'], measure: MeasureName): MeasureRefusal => ({ reason, measure });
+
+/** How far the body reaches out beyond the end of the shoulder. */
+function overhang(tape: Tape): number {
+  return (tape('chestWidth') - tape('acrossShoulder')) / 2;
+}
+
+/** What cannot be of a top with set-in sleeves, or with none. */
+export const SET_IN_CHECKS: readonly MeasureCheck[] = [
+  (tape) => (tape('bodyLength') > 3 * tape('chestWidth') ? refuse('tooLongForWidth', 'bodyLength') : null),
+  (tape) => (tape('chestWidth') > 3 * tape('bodyLength') ? refuse('tooWideForLength', 'chestWidth') : null),
+  (tape) => (tape('neckWidth') >= tape('acrossShoulder') ? refuse('neckWiderThanShoulders', 'neckWidth') : null),
+  (tape) => (Math.abs(overhang(tape)) >= tape('armhole') * 0.7 ? refuse('shouldersWiderThanReach', 'armhole') : null),
+  (tape) => bodyCheck(tape, setInFrame(tape)),
+  neckCheck,
+];
+
+/** What cannot be of a top with raglan sleeves. */
+export const RAGLAN_CHECKS: readonly MeasureCheck[] = [
+  (tape) => (tape('bodyLength') > 3 * tape('chestWidth') ? refuse('tooLongForWidth', 'bodyLength') : null),
+  (tape) => (tape('chestWidth') > 3 * tape('bodyLength') ? refuse('tooWideForLength', 'chestWidth') : null),
+  (tape) => (tape('neckWidth') >= tape('chestWidth') * 0.8 ? refuse('neckWiderThanShoulders', 'neckWidth') : null),
+  (tape) =>
+    (tape('chestWidth') - tape('neckWidth')) / 2 >= tape('armhole') * 0.85
+      ? refuse('shouldersWiderThanReach', 'armhole')
+      : null,
+  (tape) => bodyCheck(tape, raglanFrame(tape)),
+  neckCheck,
+];
+
+function bodyCheck(tape: Tape, { neck, chest, underarm, hem }: TopFrame): MeasureRefusal | null {
+  if (hem.x > chest.x * 1.25 || hem.x < chest.x * 0.6) return refuse('hemOutOfLine', 'hemWidth');
+  if (chest.y >= tape('bodyLength') - 10) return refuse('armholeBelowHem', 'armhole');
+  if (tape('frontNeckDrop') >= underarm.y) return refuse('neckBelowArmhole', 'frontNeckDrop');
+  return neck.x >= hem.x * 0.95 ? refuse('neckWiderThanShoulders', 'neckWidth') : null;
+}
+
+function neckCheck(tape: Tape): MeasureRefusal | null {
+  if (tape('backNeckDrop') >= tape('frontNeckDrop')) return refuse('backNeckBelowFront', 'backNeckDrop');
+  return null;
+}
+
+/** A neck rib leaves a neck. */
+export const NECK_RIB_CHECKS: readonly MeasureCheck[] = [ribCheck];
+
+function ribCheck(tape: Tape): MeasureRefusal | null {
+  const rib = tape('collarRib');
+  return rib >= tape('frontNeckDrop') * 0.8 || rib >= tape('neckWidth') * 0.35
+    ? refuse('ribFillsNeck', 'collarRib')
+    : null;
+}
+
+/** A sleeve must reach beyond the body, and cannot be much wider at its end than at the armhole. */
+export const SLEEVE_CHECKS: readonly MeasureCheck[] = [
+  (tape) => (tape('sleeveLength') < overhang(tape) * 1.05 + 10 ? refuse('sleeveTooShort', 'sleeveLength') : null),
+  (tape) => (tape('sleeveOpening') > tape('armhole') * 1.2 ? refuse('openingWiderThanSleeve', 'sleeveOpening') : null),
+];
+
+/** A raglan sleeve is measured from the neck. */
+export const RAGLAN_SLEEVE_CHECKS: readonly MeasureCheck[] = [
+  (tape) =>
+    tape('sleeveLength') < (tape('chestWidth') - tape('neckWidth')) * 0.6 + 20
+      ? refuse('sleeveTooShort', 'sleeveLength')
+      : null,
+  (tape) => (tape('sleeveOpening') > tape('armhole') * 0.8 ? refuse('openingWiderThanSleeve', 'sleeveOpening') : null),
+];
+
+/** A sleeve must be longer than its cuff and wider at the armhole than at its end. */
+export const CUFF_CHECKS: readonly MeasureCheck[] = [
+  (tape) => (tape('cuffRib') > tape('sleeveLength') / 3 ? refuse('partTooLarge', 'cuffRib') : null),
+  (tape) => (tape('sleeveOpening') > tape('armhole') ? refuse('openingWiderThanSleeve', 'sleeveOpening') : null),
+];
+
+/** A waist lies within the chest and the hem, and not so far that the side would fold. */
+export const WAIST_CHECKS: readonly MeasureCheck[] = [
+  (tape) =>
+    tape('waistWidth') > Math.min(tape('chestWidth'), tape('hemWidth')) || tape('waistWidth') < tape('chestWidth') / 2
+      ? refuse('waistOutOfLine', 'waistWidth')
+      : null,
+];
+
+/** A rib at the hem is part of the body below the armholes and draws it in. */
+export const HEM_RIB_CHECKS: readonly MeasureCheck[] = [
+  (tape) => (tape('hemWidth') > tape('chestWidth') * 1.1 ? refuse('hemOutOfLine', 'hemWidth') : null),
+  (tape) =>
+    tape('hemRib') > (tape('bodyLength') - setInFrame(tape).chest.y) / 2 ? refuse('partTooLarge', 'hemRib') : null,
+];
+
+/** A hood lies within the shoulders and above the hem; its pocket within the front. */
+export const HOOD_CHECKS: readonly MeasureCheck[] = [
+  (tape) => (tape('hoodHeight') < tape('frontNeckDrop') + 60 ? refuse('partTooLarge', 'frontNeckDrop') : null),
+  (tape) =>
+    tape('hoodWidth') < tape('neckWidth') || tape('hoodWidth') > tape('acrossShoulder') * 1.2
+      ? refuse('partTooLarge', 'hoodWidth')
+      : null,
+  (tape) =>
+    tape('hoodFall') > (tape('bodyLength') - tape('hemRib')) * 0.6 || tape('hoodFall') < 30
+      ? refuse('partTooLarge', 'hoodFall')
+      : null,
+  (tape) => (tape('pocketWidth') > tape('hemWidth') * 0.94 ? refuse('partTooLarge', 'pocketWidth') : null),
+  (tape) =>
+    tape('pocketHeight') > tape('bodyLength') - tape('hemRib') - tape('frontNeckDrop') - 30
+      ? refuse('partTooLarge', 'pocketHeight')
+      : null,
+];
+
+/** A collar leaves the back below it, a button stand the front. */
+export const POLO_CHECKS: readonly MeasureCheck[] = [
+  (tape) => (tape('collarFall') > tape('bodyLength') / 4 ? refuse('partTooLarge', 'collarFall') : null),
+  (tape) => (tape('collarFall') < tape('backNeckDrop') ? refuse('partTooLarge', 'backNeckDrop') : null),
+  (tape) =>
+    tape('placketLength') > (tape('bodyLength') - tape('frontNeckDrop')) * 0.8
+      ? refuse('partTooLarge', 'placketLength')
+      : null,
+  (tape) => (tape('placketWidth') > tape('neckWidth') / 2 ? refuse('partTooLarge', 'placketWidth') : null),
+];

@@ -1,0 +1,168 @@
+import { curve, move, type Path, reversedPath } from '../../geometry/path';
+import { along, between, type Point } from '../../geometry/point';
+import type { Tape } from '../kind-design';
+import { bent, beside, chained, circle, straight } from './curves';
+import { band, type Drawn, lineOf, mirroredWhole, pairOf, partOf, whole } from './drawn';
+import { roundNeck, within } from './neckline';
+import { onShoulder, type TopFrame } from './top-frame';
+import type { BodySide, Neck } from './top-pieces';
+
+/** Share of its height above the shoulders at which a hood standing up is widest. */
+const WIDEST_AT = 0.46;
+/** Depth of the hem round the face opening, mm: 1 in (common practice, no source). */
+const CASING_MM = 25;
+/** How far the folded hood stands above the shoulders at the back, mm; for looks. */
+const ROLL_MM = 26;
+/** From this body length up a cord is drawn: cords are restricted on children's hoods (16 CFR 1120). */
+const CORD_FROM_LENGTH_MM = 26.5 * 25.4;
+/** How far the ends of a cord hang below the neck seam, clear of the usual place of a print; for looks. */
+const CORD_HANGS_MM = 50;
+
+/** A hood, seen standing up from the front and lying down the back from behind. */
+export function hood(tape: Tape, frame: TopFrame, side: BodySide): Neck {
+  return side === 'front' ? standingHood(tape, frame) : lyingHood(tape, frame);
+}
+
+/** Right half of the hood's own edge from the neck up to its top: `hoodWidth` across, `hoodHeight` above the neck seam. */
+function standingEdge(tape: Tape, { neck }: TopFrame): Path {
+  const top = { x: 0, y: tape('frontNeckDrop') - tape('hoodHeight') };
+  const widest = { x: tape('hoodWidth') / 2, y: top.y * WIDEST_AT };
+  return [
+    move(neck),
+    curve({ x: neck.x + (widest.x - neck.x) * 0.55, y: widest.y * 0.3 }, { x: widest.x, y: widest.y * 0.55 }, widest),
+    curve({ x: widest.x, y: top.y * 0.82 }, { x: widest.x * 0.62, y: top.y }, top),
+  ];
+}
+
+function standingHood(tape: Tape, frame: TopFrame): Neck {
+  const { neck } = frame;
+  const drop = tape('frontNeckDrop');
+  const seam = roundNeck(neck, drop);
+  const edge = standingEdge(tape, frame);
+  const opening = faceOpening(tape);
+  const topY = drop - tape('hoodHeight');
+  const inside = mirroredWhole(opening);
+  const backSeam = roundNeck(neck, tape('backNeckDrop'));
+  return {
+    seam,
+    top: reversedPath(edge),
+    behind: { parts: [], lines: [] },
+    over: {
+      parts: [partOf('hood', mirroredWhole(chained(reversedPath(edge), seam))), partOf('insideBack', inside)],
+      lines: [
+        lineOf('innerCollar', whole(within(backSeam, upperFirst(opening)))),
+        lineOf('innerCollar', straight({ x: 0, y: topY + openingTop(tape) }, { x: 0, y: tape('backNeckDrop') })),
+        lineOf('hoodSeam', whole(reversedPath(opening))),
+        ...pairOf('stitch', beside(opening, -CASING_MM)),
+        ...hoodFolds(tape, frame),
+        lineOf('collarSeam', whole(seam)),
+        ...cords(tape),
+      ],
+    },
+    points: { collarSeamCentre: { x: 0, y: drop }, highPointShoulder: neck },
+  };
+}
+
+/** How far the face opening's top lies below the top of the hood. */
+function openingTop(tape: Tape): number {
+  return 14 + tape('hoodHeight') * 0.1;
+}
+
+/** Right half of the face opening from its top round to where the two edges meet above the neck seam. */
+function faceOpening(tape: Tape): Path {
+  const drop = tape('frontNeckDrop');
+  const top = { x: 0, y: drop - tape('hoodHeight') + openingTop(tape) };
+  const foot = { x: 0, y: drop - 10 };
+  const widest = { x: tape('hoodWidth') / 2 - 34, y: between(top, foot, 0.42).y };
+  return [
+    move(top),
+    curve({ x: widest.x * 0.62, y: top.y }, { x: widest.x, y: between(top, widest, 0.45).y }, widest),
+    curve(
+      { x: widest.x, y: between(widest, foot, 0.5).y },
+      { x: widest.x * 0.3, y: between(widest, foot, 0.86).y },
+      foot,
+    ),
+  ];
+}
+
+/** The lower curve of the opening, from its widest place to its foot, as a line to cut others with. */
+function upperFirst(opening: Path): Path {
+  const [, first, second] = opening;
+  if (first?.step !== 'curve' || second?.step !== 'curve') throw new Error('a face opening is two curves');
+  return [move(first.to), second];
+}
+
+function hoodFolds(tape: Tape, { neck }: TopFrame) {
+  const rise = tape('frontNeckDrop') - tape('hoodHeight');
+  const from = { x: neck.x * 0.98, y: -6 };
+  return [
+    ...pairOf('fold', bent(from, { x: neck.x * 0.86, y: rise * 0.3 }, 0.12)),
+    ...pairOf('fold', bent({ x: neck.x * 1.12, y: rise * 0.2 }, { x: neck.x * 1.04, y: rise * 0.42 }, 0.1)),
+  ];
+}
+
+function cords(tape: Tape): Drawn['lines'] {
+  if (tape('bodyLength') < CORD_FROM_LENGTH_MM) return [];
+  const drop = tape('frontNeckDrop');
+  const eye = { x: 24, y: drop - 30 };
+  const end = { x: 30, y: drop + CORD_HANGS_MM };
+  const cord: Path = [move(eye), curve({ x: 34, y: drop - 4 }, { x: 25, y: drop + 18 }, end)];
+  return [
+    ...pairOf('eyelet', circle(eye, 4)),
+    ...pairOf('drawcord', cord),
+    ...pairOf('drawcord', straight(end, along(end, Math.PI / 2, 10))),
+  ];
+}
+
+/**
+ * The hood seen from behind, lying down the back: it begins where it leaves the shoulders, and its lower edge lies
+ * `hoodFall` below the back neck seam, which it covers.
+ */
+function lyingHood(tape: Tape, frame: TopFrame): Neck {
+  const { neck } = frame;
+  const drop = tape('backNeckDrop');
+  const seam = roundNeck(neck, drop);
+  const leaves = onShoulder(neck, neck.x + Math.min(14, (frame.shoulder.x - neck.x) * 0.3));
+  const foot = { x: 0, y: drop + tape('hoodFall') };
+  const widest = { x: Math.min(tape('hoodWidth') / 2, frame.shoulder.x * 0.86), y: between(leaves, foot, 0.36).y };
+  const lower: Path = [
+    move(leaves),
+    curve(
+      { x: leaves.x + (widest.x - leaves.x) * 0.7, y: leaves.y + 12 },
+      { x: widest.x, y: between(leaves, widest, 0.5).y },
+      widest,
+    ),
+    curve({ x: widest.x, y: between(widest, foot, 0.62).y }, { x: widest.x * 0.6, y: foot.y }, foot),
+  ];
+  const upper: Path = [
+    move(leaves),
+    curve({ x: neck.x * 0.94, y: -ROLL_MM * 0.9 }, { x: neck.x * 0.5, y: -ROLL_MM }, { x: 0, y: -ROLL_MM }),
+  ];
+  return {
+    seam,
+    top: reversedPath(upper),
+    behind: { parts: [], lines: [] },
+    over: {
+      parts: [partOf('hood', band(upper, lower))],
+      lines: [
+        lineOf('hoodSeam', straight({ x: 0, y: -ROLL_MM }, foot)),
+        ...pairOf('stitch', straight({ x: 6, y: -ROLL_MM }, { x: 6, y: foot.y - 0.5 })),
+        lineOf('coveredSeam', whole(seam)),
+        ...lyingFolds(leaves, widest, foot),
+        lineOf('hoodEdge', whole(lower)),
+      ],
+    },
+    points: { collarSeamCentre: { x: 0, y: drop }, highPointShoulder: neck },
+  };
+}
+
+function lyingFolds(leaves: Point, widest: Point, foot: Point) {
+  const inner = { x: leaves.x * 0.86, y: leaves.y - 2 };
+  return [
+    ...pairOf('fold', bent(inner, { x: widest.x * 0.62, y: between(widest, foot, 0.45).y }, -0.1)),
+    ...pairOf(
+      'fold',
+      bent({ x: leaves.x * 0.6, y: leaves.y + 6 }, { x: widest.x * 0.34, y: between(widest, foot, 0.3).y }, -0.08),
+    ),
+  ];
+}

@@ -1,0 +1,102 @@
+import { curve, endOf, line, move, type Path, reversedPath } from '../../geometry/path';
+import { along, between, distance, type Point } from '../../geometry/point';
+import type { Tape } from '../kind-design';
+import { chained, pointsAlong, startOf, straight } from './curves';
+import { band, lineOf, pairOf, partOf, whole } from './drawn';
+import { ribKnit } from './rib';
+import { SHOULDER_RAD, type TopFrame } from './top-frame';
+import type { BodySide, Neck } from './top-pieces';
+
+/** The right half of a neck seam, from a place at the shoulder to the centre line at a depth. */
+export type NeckCurve = (from: Point, dropMm: number) => Path;
+
+/** A round neck seam that meets the centre line square. */
+export const roundNeck: NeckCurve = (from, dropMm) => {
+  const fall = dropMm - from.y;
+  return [
+    move(from),
+    curve({ x: from.x * 0.98, y: from.y + fall * 0.56 }, { x: from.x * 0.58, y: dropMm }, { x: 0, y: dropMm }),
+  ];
+};
+
+/** A V that leaves the shoulder steeply and runs straight into the centre line from 45 % of its way. */
+export const veeNeck: NeckCurve = (from, dropMm) => {
+  const point = { x: 0, y: dropMm };
+  const straightFrom = between({ x: from.x * 0.93, y: from.y }, point, 0.45);
+  const upwards = Math.atan2(straightFrom.y - point.y, straightFrom.x - point.x);
+  const pull = distance(from, straightFrom) * 0.35;
+  return [
+    move(from),
+    curve({ x: from.x * 0.99, y: from.y + pull }, along(straightFrom, upwards, pull), straightFrom),
+    line(point),
+  ];
+};
+
+/** How steeply a rib stands up from the end of the shoulder seam, for looks. */
+const RIB_STANDS_RAD = SHOULDER_RAD + Math.PI + 0.4;
+
+/** A neck with a rib sewn on: `collarRib` deep at the centre of the front and of the back. */
+export function ribbedNeck(tape: Tape, { neck }: TopFrame, side: BodySide, frontCurve = roundNeck): Neck {
+  const rib = tape('collarRib');
+  const ribTop = along(neck, RIB_STANDS_RAD, rib * 0.95);
+  const backSeam = roundNeck(neck, tape('backNeckDrop'));
+  const backEdge = roundNeck(ribTop, tape('backNeckDrop') - rib);
+  const front = side === 'front';
+  const frontSeam = frontCurve(neck, tape('frontNeckDrop'));
+  const seam = front ? frontSeam : backSeam;
+  const edge = front ? ribEdge(frontSeam, ribTop, rib) : backEdge;
+  return {
+    seam,
+    top: chained(reversedPath(front ? backEdge : edge), straight(ribTop, neck)),
+    behind: front
+      ? {
+          parts: [partOf('insideBack', band(backEdge, edge))],
+          lines: [lineOf('innerCollar', whole(within(backSeam, edge)))],
+        }
+      : { parts: [], lines: [] },
+    over: {
+      parts: [partOf('rib', band(edge, seam))],
+      lines: [
+        ...pairOf('ribKnit', ribKnit(edge, seam)),
+        ...(front ? [lineOf('collarEdge', whole(edge))] : []),
+        ...pairOf('ribKnit', straight(ribTop, neck)),
+        lineOf('collarSeam', whole(seam)),
+      ],
+    },
+    points: { collarSeamCentre: { x: 0, y: tape(front ? 'frontNeckDrop' : 'backNeckDrop') }, highPointShoulder: neck },
+  };
+}
+
+/** The free edge of a rib: beside the seam's straight run where it has one, otherwise the same curve higher up. */
+function ribEdge(seam: Path, ribTop: Point, ribMm: number): Path {
+  const [, bend, foot] = seam;
+  if (bend?.step !== 'curve' || foot?.step !== 'line') {
+    return roundNeck(ribTop, endOf(seam).y - ribMm);
+  }
+  const runRad = Math.atan2(foot.to.y - bend.to.y, foot.to.x - bend.to.x);
+  const inner = along(bend.to, runRad + Math.PI / 2, ribMm);
+  const upwards = runRad + Math.PI;
+  const pull = distance(ribTop, inner) * 0.35;
+  return [
+    move(ribTop),
+    curve({ x: ribTop.x * 0.99, y: ribTop.y + pull }, along(inner, upwards, pull), inner),
+    line({ x: 0, y: foot.to.y - ribMm / Math.abs(Math.cos(runRad)) }),
+  ];
+}
+
+/** The part of a right-half line from where it comes in under an edge to the centre line, as a run of short pieces. */
+export function within(path: Path, edge: Path): Path {
+  const limits = pointsAlong(edge, 80);
+  const inside = pointsAlong(path, 80).filter((point) => isAbove(point, limits));
+  const [first, ...rest] = inside;
+  return first ? [move(first), ...rest.map(line)] : [move(startOf(path)), line({ x: 0, y: endOf(path).y })];
+}
+
+/** True where the point lies on the centre line's side of a right-half edge that runs down to the centre line. */
+function isAbove(point: Point, edge: readonly Point[]): boolean {
+  const below = edge.findIndex(({ y }) => y >= point.y);
+  const [a, b] = [edge[below - 1], edge[below]];
+  if (below < 0 || !b) return false;
+  if (!a || a.y === b.y) return point.x <= b.x;
+  return point.x < a.x + ((b.x - a.x) * (point.y - a.y)) / (b.y - a.y);
+}
