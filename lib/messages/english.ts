@@ -2,6 +2,7 @@ import art from './en/art.json';
 import bench from './en/bench.json';
 import broken from './en/broken.json';
 import form from './en/form.json';
+import garmentWords from './en/garment-words.json';
 import garments from './en/garments.json';
 import jobs from './en/jobs.json';
 import mail from './en/mail.json';
@@ -22,6 +23,7 @@ export const english = {
   bench,
   broken,
   form,
+  'garment-words': garmentWords,
   garments,
   jobs,
   mail,
