@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { simpleParser } from 'mailparser';
 import sharp from 'sharp';
-import { expect, phone, test, watchPage } from '../fixtures/shop';
+import { expect, phone, journey as test, watchPage } from '../fixtures/shop';
 import { Door } from '../pages/door';
 import { JobPage } from '../pages/job-page';
 import { LayoutTable } from '../pages/layout-table';
