@@ -9,7 +9,6 @@ export type ClothColours = {
   readonly outline: string;
   readonly metal: string;
   readonly button: string;
-  readonly cord: string;
 };
 
 /** Ink of the outline; also the darkest line used on light cloth. */
@@ -31,7 +30,6 @@ export function clothColours(hex: string): ClothColours {
     outline: light ? OUTLINE : mixed(hex, '#000000', 0.55),
     metal: METAL,
     button: light ? mixed(hex, OUTLINE, 0.12) : mixed(hex, '#FFFFFF', 0.2),
-    cord: light ? mixed(hex, OUTLINE, 0.14) : mixed(hex, '#FFFFFF', 0.14),
   };
 }
 

@@ -13,7 +13,6 @@ const FOLD_MM = 1.4;
 const STITCH_MM = 0.8;
 const STITCH_DASH_MM = [5, 3.2];
 const COVERED_DASH_MM = [3, 5];
-const CORD_MM = 5;
 
 /** Colours of a flat's parts and lines on one cloth. Lines stay readable on white and on black. */
 export type ClothLook = {
@@ -67,8 +66,6 @@ function lineStroke(line: FlatLineName, colours: ClothColours): LineStroke {
       return { hex: colours.fold, widthMm: STITCH_MM };
     case 'fold':
       return { hex: colours.fold, widthMm: FOLD_MM };
-    case 'drawcord':
-      return { hex: colours.cord, widthMm: CORD_MM };
     case 'hoodEdge':
       return { hex: colours.seam, widthMm: OUTLINE_MM };
     case 'strapEdge':

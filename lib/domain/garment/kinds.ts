@@ -73,6 +73,17 @@ export function requiredMeasures(kind: GarmentKind): readonly MeasureName[] {
   return KINDS[kind].required;
 }
 
+/** The measures that tell somebody how wide a garment is, to lay one of their own beside it. */
+export const WIDTH_MEASURES = ['chestWidth', 'thighWidth', 'panelWidth'] as const;
+export type WidthMeasure = (typeof WIDTH_MEASURES)[number];
+
+/** Which of them a kind has. */
+export function widthMeasureOf(kind: GarmentKind): WidthMeasure {
+  const measure = WIDTH_MEASURES.find((each) => KINDS[kind].required.includes(each));
+  if (!measure) throw new Error(`${kind} has no width`);
+  return measure;
+}
+
 /** All the measures a kind is drawn from, required ones first. */
 export function kindMeasures(kind: GarmentKind): readonly MeasureName[] {
   return measuresOf(KINDS[kind]);

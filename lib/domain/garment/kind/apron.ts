@@ -3,8 +3,8 @@ import type { KindDesign, Tape } from '../kind-design';
 import { assembled } from '../shape/assembled';
 import { bent, beside, chained, straight } from '../shape/curves';
 import { band, closed, type Drawn, lineOf, mirroredWhole, pairOf, partOf, partPair, whole } from '../shape/drawn';
-import { rectangle } from '../shape/front-opening';
-import { of } from './top-measures';
+import { rectangle } from '../shape/rectangle';
+import { of } from './top-estimates';
 
 /** Width of neck strap and ties, mm: 1 in (common practice, no source). */
 const STRAP_MM = 25;

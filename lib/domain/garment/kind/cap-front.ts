@@ -4,7 +4,7 @@ import { assembled } from '../shape/assembled';
 import { chained, circle, straight } from '../shape/curves';
 import { closed, lineOf, mirroredWhole, pairOf, partOf, partPair, whole } from '../shape/drawn';
 import { PANEL_CHECKS } from './plain-panel';
-import { of } from './top-measures';
+import { of } from './top-estimates';
 
 /** How far the brim seam falls towards the ends of the front panel, as a share of its width; for looks. */
 const SEAM_FALL = 0.035;

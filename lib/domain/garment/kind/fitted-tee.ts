@@ -1,20 +1,11 @@
 import type { KindDesign } from '../kind-design';
-import { shortSleeve } from '../shape/arm';
 import { stitchedHem, waistedSideSeam } from '../shape/hem';
 import { ribbedNeck } from '../shape/neckline';
+import { shortSleeve } from '../shape/short-sleeve';
 import { setInSleeveSide } from '../shape/sleeve-side';
 import { topOf } from '../shape/top-flat';
-import {
-  NECK_RIB_CHECKS,
-  ofChest,
-  SET_IN_CHECKS,
-  SLEEVE_CHECKS,
-  shoulders,
-  TEE_ESTIMATES,
-  TOP_REQUIRED,
-  TOP_SIDES,
-  WAIST_CHECKS,
-} from './top-measures';
+import { NECK_RIB_CHECKS, SET_IN_CHECKS, SLEEVE_CHECKS, WAIST_CHECKS } from './top-checks';
+import { ofChest, shoulders, TEE_ESTIMATES, TOP_REQUIRED, TOP_SIDES } from './top-estimates';
 
 /** A tee cut closer, drawn in at the waist, with a wider neck and short sleeves (proportions: common practice, no source). */
 export const fittedTee: KindDesign = {

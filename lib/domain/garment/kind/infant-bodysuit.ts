@@ -1,22 +1,16 @@
 import { curve, endOf, move, type Path } from '../../geometry/path';
 import type { KindDesign, Tape } from '../kind-design';
-import { armholeCurve, shortSleeve } from '../shape/arm';
+import { armholeCurve } from '../shape/armhole';
 import { beside, chained, circle, cutAtHeight, straight, swept } from '../shape/curves';
 import { type Drawn, lineOf, NOTHING_DRAWN, pairOf, partPair, whole } from '../shape/drawn';
 import { ribbedNeck } from '../shape/neckline';
+import { shortSleeve } from '../shape/short-sleeve';
 import { setInSleeveSide } from '../shape/sleeve-side';
 import { topOf } from '../shape/top-flat';
 import { setInFrame, type TopFrame } from '../shape/top-frame';
 import type { Hem, OnBody } from '../shape/top-pieces';
-import {
-  NECK_RIB_CHECKS,
-  ofChest,
-  SET_IN_CHECKS,
-  SLEEVE_CHECKS,
-  shoulders,
-  TOP_REQUIRED,
-  TOP_SIDES,
-} from './top-measures';
+import { NECK_RIB_CHECKS, SET_IN_CHECKS, SLEEVE_CHECKS } from './top-checks';
+import { ofChest, shoulders, TOP_REQUIRED, TOP_SIDES } from './top-estimates';
 
 /** Depth of the binding at legs and laps, mm: 3/8 in (common practice, no source). */
 const BINDING_MM = 9;

@@ -9,7 +9,7 @@ import { cuffBetween } from '../shape/cuff';
 import { bent, beside, chained, straight, swept } from '../shape/curves';
 import { closed, type Drawn, lineOf, partOf, stacked } from '../shape/drawn';
 import { ribKnit } from '../shape/rib';
-import { of } from './top-measures';
+import { of } from './top-estimates';
 
 /** How far the crotch reaches beyond the thigh, mm; for looks. */
 const CROTCH_REACH_MM = 7;

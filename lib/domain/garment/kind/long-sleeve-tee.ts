@@ -1,19 +1,11 @@
 import type { KindDesign } from '../kind-design';
-import { longSleeve } from '../shape/arm';
+import { longSleeve } from '../shape/hanging-sleeve';
 import { stitchedHem } from '../shape/hem';
 import { ribbedNeck } from '../shape/neckline';
 import { cuffedSleeveSide } from '../shape/sleeve-side';
 import { topOf } from '../shape/top-flat';
-import {
-  CUFF_CHECKS,
-  CUFF_ESTIMATES,
-  NECK_RIB_CHECKS,
-  SET_IN_CHECKS,
-  SLEEVE_CHECKS,
-  TEE_ESTIMATES,
-  TOP_REQUIRED,
-  TOP_SIDES,
-} from './top-measures';
+import { CUFF_CHECKS, NECK_RIB_CHECKS, SET_IN_CHECKS, SLEEVE_CHECKS } from './top-checks';
+import { CUFF_ESTIMATES, TEE_ESTIMATES, TOP_REQUIRED, TOP_SIDES } from './top-estimates';
 
 /** A crew tee with long sleeves in knitted cuffs. */
 export const longSleeveTee: KindDesign = {

@@ -2,7 +2,7 @@ import type { KindDesign, MeasureCheck } from '../kind-design';
 import { assembled } from '../shape/assembled';
 import { straight } from '../shape/curves';
 import { lineOf, partOf } from '../shape/drawn';
-import { rectangle } from '../shape/front-opening';
+import { rectangle } from '../shape/rectangle';
 
 /** Distance of the stitching from the edge, mm: 1/2 in (common practice, no source). */
 const STITCH_MM = 12.7;

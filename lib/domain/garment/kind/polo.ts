@@ -1,22 +1,12 @@
 import type { KindDesign } from '../kind-design';
-import { shortSleeve } from '../shape/arm';
 import { placket } from '../shape/front-opening';
 import { stitchedHem } from '../shape/hem';
 import { poloCollar } from '../shape/polo-collar';
+import { shortSleeve } from '../shape/short-sleeve';
 import { cuffedSleeveSide } from '../shape/sleeve-side';
 import { topOf } from '../shape/top-flat';
-import {
-  CUFF_CHECKS,
-  of,
-  ofChest,
-  omitted,
-  POLO_CHECKS,
-  SET_IN_CHECKS,
-  SLEEVE_CHECKS,
-  TEE_ESTIMATES,
-  TOP_REQUIRED,
-  TOP_SIDES,
-} from './top-measures';
+import { CUFF_CHECKS, POLO_CHECKS, SET_IN_CHECKS, SLEEVE_CHECKS } from './top-checks';
+import { of, ofChest, omitted, TEE_ESTIMATES, TOP_REQUIRED, TOP_SIDES } from './top-estimates';
 
 /** A knitted shirt with a turned-down collar, a button stand and ribbed sleeves (proportions: common practice, no source). */
 export const polo: KindDesign = {

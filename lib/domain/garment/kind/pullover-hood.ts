@@ -1,20 +1,12 @@
 import type { KindDesign } from '../kind-design';
-import { longSleeve } from '../shape/arm';
+import { longSleeve } from '../shape/hanging-sleeve';
 import { ribbedHem } from '../shape/hem';
 import { hood } from '../shape/hood';
 import { kangarooPocket } from '../shape/pocket';
 import { cuffedSleeveSide } from '../shape/sleeve-side';
 import { topOf } from '../shape/top-flat';
-import {
-  CUFF_CHECKS,
-  HEM_RIB_CHECKS,
-  HOOD_CHECKS,
-  HOOD_ESTIMATES,
-  SET_IN_CHECKS,
-  SLEEVE_CHECKS,
-  TOP_REQUIRED,
-  TOP_SIDES,
-} from './top-measures';
+import { CUFF_CHECKS, HEM_RIB_CHECKS, HOOD_CHECKS, SET_IN_CHECKS, SLEEVE_CHECKS } from './top-checks';
+import { HOOD_ESTIMATES, TOP_REQUIRED, TOP_SIDES } from './top-estimates';
 
 /** A hooded sweatshirt with one hand pocket across the front. */
 export const pulloverHood: KindDesign = {

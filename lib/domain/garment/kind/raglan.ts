@@ -6,15 +6,8 @@ import { raglanArm } from '../shape/raglan-arm';
 import { raglanSleeveSide } from '../shape/sleeve-side';
 import { topOf } from '../shape/top-flat';
 import { raglanFrame } from '../shape/top-frame';
-import {
-  NECK_RIB_CHECKS,
-  ofChest,
-  RAGLAN_CHECKS,
-  RAGLAN_ESTIMATES,
-  RAGLAN_SLEEVE_CHECKS,
-  TOP_REQUIRED,
-  TOP_SIDES,
-} from './top-measures';
+import { NECK_RIB_CHECKS, RAGLAN_CHECKS, RAGLAN_SLEEVE_CHECKS } from './top-checks';
+import { ofChest, RAGLAN_ESTIMATES, TOP_REQUIRED, TOP_SIDES } from './top-estimates';
 
 /** A tee with three-quarter raglan sleeves; sleeves and collar are of the second cloth. */
 export const raglan: KindDesign = {

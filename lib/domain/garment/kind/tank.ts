@@ -3,7 +3,8 @@ import { bareArm } from '../shape/bare-arm';
 import { stitchedHem } from '../shape/hem';
 import { ribbedNeck } from '../shape/neckline';
 import { topOf } from '../shape/top-flat';
-import { NECK_RIB_CHECKS, ofChest, SET_IN_CHECKS } from './top-measures';
+import { NECK_RIB_CHECKS, SET_IN_CHECKS } from './top-checks';
+import { ofChest } from './top-estimates';
 
 /** A sleeveless top with a scooped neck, bound at neck and armholes (proportions: common practice, no source). */
 export const tank: KindDesign = {

@@ -3,9 +3,9 @@ import type { KindDesign, Tape } from '../kind-design';
 import { assembled } from '../shape/assembled';
 import { bent, chained, straight } from '../shape/curves';
 import { band, type Drawn, lineOf, mirroredWhole, pairOf, partOf, partPair, whole } from '../shape/drawn';
-import { rectangle } from '../shape/front-opening';
+import { rectangle } from '../shape/rectangle';
 import { PANEL_CHECKS } from './plain-panel';
-import { of } from './top-measures';
+import { of } from './top-estimates';
 
 /** How far the foot of a filled-out seam rises at the corners, mm; for looks. */
 const FOOT_RISE_MM = 3;

@@ -1,18 +1,11 @@
 import type { KindDesign } from '../kind-design';
-import { shortSleeve } from '../shape/arm';
 import { stitchedHem } from '../shape/hem';
 import { ribbedNeck, veeNeck } from '../shape/neckline';
+import { shortSleeve } from '../shape/short-sleeve';
 import { setInSleeveSide } from '../shape/sleeve-side';
 import { topOf } from '../shape/top-flat';
-import {
-  NECK_RIB_CHECKS,
-  ofChest,
-  SET_IN_CHECKS,
-  SLEEVE_CHECKS,
-  TEE_ESTIMATES,
-  TOP_REQUIRED,
-  TOP_SIDES,
-} from './top-measures';
+import { NECK_RIB_CHECKS, SET_IN_CHECKS, SLEEVE_CHECKS } from './top-checks';
+import { ofChest, TEE_ESTIMATES, TOP_REQUIRED, TOP_SIDES } from './top-estimates';
 
 /** A crew tee with a V at the front (proportions: common practice, no source). */
 export const vNeckTee: KindDesign = {

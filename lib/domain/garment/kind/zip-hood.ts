@@ -1,7 +1,7 @@
 import type { KindDesign } from '../kind-design';
-import { longSleeve } from '../shape/arm';
 import { stacked } from '../shape/drawn';
 import { ZIP_TAPE_MM, zip } from '../shape/front-opening';
+import { longSleeve } from '../shape/hanging-sleeve';
 import { ribbedHem } from '../shape/hem';
 import { hood } from '../shape/hood';
 import { splitPocket } from '../shape/pocket';

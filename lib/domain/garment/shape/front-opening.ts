@@ -1,8 +1,9 @@
 import type { Path } from '../../geometry/path';
-import type { Point } from '../../geometry/point';
 import type { Tape } from '../kind-design';
 import { circle, straight } from './curves';
 import { closed, type Drawn, lineOf, NOTHING_DRAWN, pairOf, partOf } from './drawn';
+import { collarTip } from './polo-collar';
+import { rectangle } from './rectangle';
 import type { OnBody } from './top-pieces';
 
 /** From the centre line to where the tape of a zip is sewn in, mm: 1/2 in (common practice, no source). */
@@ -33,23 +34,19 @@ export function placket(tape: Tape, { side }: OnBody): Drawn {
   const [half, length, topY] = [tape('placketWidth') / 2, tape('placketLength'), tape('frontNeckDrop')];
   const foot = topY + length;
   const box = Math.min(12, length * 0.1);
-  const edge = straight({ x: half, y: topY }, { x: half, y: foot }, { x: -half, y: foot }, { x: -half, y: topY });
+  // The collar's leaves cover its upper corners.
+  const tip = collarTip(tape);
+  const seenFrom = (x: number) => ({ x, y: topY + ((tip.y - topY) * Math.abs(x)) / tip.x });
+  const [neck, right, left] = [{ x: 0, y: topY }, seenFrom(half), seenFrom(-half)];
+  const edge = straight(neck, right, { x: half, y: foot }, { x: -half, y: foot }, left, neck);
   const buttons = [0.12, 0.46, 0.78].map((share) => ({ x: 0, y: topY + length * share }));
   return {
-    parts: [
-      partOf('collar', rectangle({ x: -half, y: topY - 2 }, { x: half, y: foot })),
-      ...buttons.map((at) => partOf('button', circle(at, 5.5))),
-    ],
+    parts: [partOf('collar', closed(edge)), ...buttons.map((at) => partOf('button', circle(at, 5.5)))],
     lines: [
       lineOf('placket', edge),
-      ...pairOf('stitch', straight({ x: half - 4, y: topY + 2 }, { x: half - 4, y: foot - box })),
+      ...pairOf('stitch', straight(seenFrom(half - 4), { x: half - 4, y: foot - box })),
       lineOf('stitch', straight({ x: -half + 4, y: foot - box }, { x: half - 4, y: foot - box })),
       ...buttons.map((at) => lineOf('button', circle(at, 5.5))),
     ],
   };
-}
-
-/** A closed upright rectangle between two corners. */
-export function rectangle(topLeft: Point, bottomRight: Point): Path {
-  return closed(straight(topLeft, { x: bottomRight.x, y: topLeft.y }, bottomRight, { x: topLeft.x, y: bottomRight.y }));
 }

@@ -99,7 +99,11 @@ function riseOf(edge: Path, xMm: number): number {
 export function sideSeam({ underarm, chest }: TopFrame, corner: Point): Path {
   const waist = Math.min(3, chest.x * 0.012);
   const [a, b] = [between(chest, corner, 1 / 3), between(chest, corner, 2 / 3)];
-  return [move(underarm), line(chest), curve({ x: a.x - waist, y: a.y }, { x: b.x - waist, y: b.y }, corner)];
+  return [
+    move(underarm),
+    line(chest),
+    curve({ x: chest.x + (a.x - chest.x) * 0.3 - waist, y: a.y }, { x: (b.x + corner.x) / 2 - waist, y: b.y }, corner),
+  ];
 }
 
 /** A side seam drawn in at the waist: narrowest, and upright there, at 40 % of the way from chest to hem. */

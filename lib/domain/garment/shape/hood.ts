@@ -1,16 +1,31 @@
 import { curve, move, type Path, reversedPath } from '../../geometry/path';
-import { along, between, type Point } from '../../geometry/point';
+import { between, type Point } from '../../geometry/point';
 import type { Tape } from '../kind-design';
 import { bent, beside, chained, circle, straight } from './curves';
-import { band, type Drawn, lineOf, mirroredWhole, pairOf, partOf, whole } from './drawn';
+import {
+  band,
+  closed,
+  type Drawn,
+  lineOf,
+  mirroredWhole,
+  NOTHING_DRAWN,
+  pairOf,
+  partOf,
+  partPair,
+  whole,
+} from './drawn';
 import { roundNeck, within } from './neckline';
+import { rectangle } from './rectangle';
 import { onShoulder, type TopFrame } from './top-frame';
 import type { BodySide, Neck } from './top-pieces';
 
 /** Share of its height above the shoulders at which a hood standing up is widest. */
 const WIDEST_AT = 0.46;
-/** Depth of the hem round the face opening, mm: 1 in (common practice, no source). */
-const CASING_MM = 25;
+/** Depth of the hem round the face opening, mm: about 7/8 in (common practice, no source). */
+const CASING_MM = 22;
+/** How far above the neck seam the two edges of the opening meet, mm; for looks. */
+const FOOT_UP_MM = 10;
+const CORD_MM = 5;
 /** How far the folded hood stands above the shoulders at the back, mm; for looks. */
 const ROLL_MM = 26;
 /** From this body length up a cord is drawn: cords are restricted on children's hoods (16 CFR 1120). */
@@ -42,21 +57,26 @@ function standingHood(tape: Tape, frame: TopFrame): Neck {
   const opening = faceOpening(tape);
   const topY = drop - tape('hoodHeight');
   const inside = mirroredWhole(opening);
+  const cord = cords(tape);
   const backSeam = roundNeck(neck, tape('backNeckDrop'));
   return {
     seam,
     top: reversedPath(edge),
     behind: { parts: [], lines: [] },
     over: {
-      parts: [partOf('hood', mirroredWhole(chained(reversedPath(edge), seam))), partOf('insideBack', inside)],
+      parts: [
+        partOf('hood', mirroredWhole(chained(reversedPath(edge), seam))),
+        partOf('insideBack', inside),
+        ...cord.parts,
+      ],
       lines: [
         lineOf('innerCollar', whole(within(backSeam, upperFirst(opening)))),
         lineOf('innerCollar', straight({ x: 0, y: topY + openingTop(tape) }, { x: 0, y: tape('backNeckDrop') })),
         lineOf('hoodSeam', whole(reversedPath(opening))),
-        ...pairOf('stitch', beside(opening, -CASING_MM)),
-        ...hoodFolds(tape, frame),
+        ...pairOf('stitch', within(beside(opening, -CASING_MM), chained(reversedPath(edge), seam))),
+        lineOf('hoodSeam', bent({ x: 0, y: drop - FOOT_UP_MM }, { x: 7, y: drop }, 0.1)),
         lineOf('collarSeam', whole(seam)),
-        ...cords(tape),
+        ...cord.lines,
       ],
     },
     points: { collarSeamCentre: { x: 0, y: drop }, highPointShoulder: neck },
@@ -72,7 +92,7 @@ function openingTop(tape: Tape): number {
 function faceOpening(tape: Tape): Path {
   const drop = tape('frontNeckDrop');
   const top = { x: 0, y: drop - tape('hoodHeight') + openingTop(tape) };
-  const foot = { x: 0, y: drop - 10 };
+  const foot = { x: 0, y: drop - FOOT_UP_MM };
   const widest = { x: tape('hoodWidth') / 2 - 34, y: between(top, foot, 0.42).y };
   return [
     move(top),
@@ -92,26 +112,23 @@ function upperFirst(opening: Path): Path {
   return [move(first.to), second];
 }
 
-function hoodFolds(tape: Tape, { neck }: TopFrame) {
-  const rise = tape('frontNeckDrop') - tape('hoodHeight');
-  const from = { x: neck.x * 0.98, y: -6 };
-  return [
-    ...pairOf('fold', bent(from, { x: neck.x * 0.86, y: rise * 0.3 }, 0.12)),
-    ...pairOf('fold', bent({ x: neck.x * 1.12, y: rise * 0.2 }, { x: neck.x * 1.04, y: rise * 0.42 }, 0.1)),
-  ];
-}
-
-function cords(tape: Tape): Drawn['lines'] {
-  if (tape('bodyLength') < CORD_FROM_LENGTH_MM) return [];
+/** A cord out of each side of the casing, knotted by its metal end. */
+function cords(tape: Tape): Drawn {
+  if (tape('bodyLength') < CORD_FROM_LENGTH_MM) return NOTHING_DRAWN;
   const drop = tape('frontNeckDrop');
-  const eye = { x: 24, y: drop - 30 };
-  const end = { x: 30, y: drop + CORD_HANGS_MM };
-  const cord: Path = [move(eye), curve({ x: 34, y: drop - 4 }, { x: 25, y: drop + 18 }, end)];
-  return [
-    ...pairOf('eyelet', circle(eye, 4)),
-    ...pairOf('drawcord', cord),
-    ...pairOf('drawcord', straight(end, along(end, Math.PI / 2, 10))),
-  ];
+  const eye = { x: 33, y: drop - 27 };
+  const end = { x: 36, y: drop + CORD_HANGS_MM };
+  const middle: Path = [move(eye), curve({ x: 42, y: drop - 6 }, { x: 31, y: drop + 18 }, end)];
+  const edges = [beside(middle, CORD_MM / 2), beside(middle, -CORD_MM / 2)] as const;
+  const tip = rectangle({ x: end.x - 3.2, y: end.y - 2 }, { x: end.x + 3.2, y: end.y + 13 });
+  return {
+    parts: [...partPair('strap', closed(chained(edges[0], reversedPath(edges[1])))), ...partPair('metal', tip)],
+    lines: [
+      ...edges.flatMap((edge) => pairOf('drawcord', edge)),
+      ...pairOf('drawcord', tip),
+      ...pairOf('eyelet', circle(eye, 4.4)),
+    ],
+  };
 }
 
 /**

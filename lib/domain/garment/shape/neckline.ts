@@ -19,18 +19,21 @@ export const roundNeck: NeckCurve = (from, dropMm) => {
   ];
 };
 
-/** A V that leaves the shoulder steeply and runs straight into the centre line from 45 % of its way. */
-export const veeNeck: NeckCurve = (from, dropMm) => {
-  const point = { x: 0, y: dropMm };
-  const straightFrom = between({ x: from.x * 0.93, y: from.y }, point, 0.45);
-  const upwards = Math.atan2(straightFrom.y - point.y, straightFrom.x - point.x);
-  const pull = distance(from, straightFrom) * 0.35;
+/** A V, a little bowed outwards near the shoulder, that runs straight into the centre line from 45 % of its way. */
+export const veeNeck: NeckCurve = (from, dropMm) => veeFrom(from, { x: 0, y: dropMm }, null);
+
+/** The bowed part down to `straightFrom`, or to a place of its own, then straight to the point of the V. */
+function veeFrom(from: Point, point: Point, straightFrom: Point | null): Path {
+  const bend = straightFrom ?? between({ x: from.x * 0.96, y: from.y }, point, 0.45);
+  const upwards = Math.atan2(bend.y - point.y, bend.x - point.x);
+  const reach = distance(from, bend);
+  const outwards = between(from, bend, 0.34);
   return [
     move(from),
-    curve({ x: from.x * 0.99, y: from.y + pull }, along(straightFrom, upwards, pull), straightFrom),
+    curve({ x: outwards.x + reach * 0.06, y: outwards.y }, along(bend, upwards, reach * 0.3), bend),
     line(point),
   ];
-};
+}
 
 /** How steeply a rib stands up from the end of the shoulder seam, for looks. */
 const RIB_STANDS_RAD = SHOULDER_RAD + Math.PI + 0.4;
@@ -58,7 +61,7 @@ export function ribbedNeck(tape: Tape, { neck }: TopFrame, side: BodySide, front
       parts: [partOf('rib', band(edge, seam))],
       lines: [
         ...pairOf('ribKnit', ribKnit(edge, seam)),
-        ...(front ? [lineOf('collarEdge', whole(edge))] : []),
+        ...(front ? [lineOf('collarEdge', whole(edge)), lineOf('ribKnit', straight(endOf(edge), endOf(seam)))] : []),
         ...pairOf('ribKnit', straight(ribTop, neck)),
         lineOf('collarSeam', whole(seam)),
       ],
@@ -75,13 +78,7 @@ function ribEdge(seam: Path, ribTop: Point, ribMm: number): Path {
   }
   const runRad = Math.atan2(foot.to.y - bend.to.y, foot.to.x - bend.to.x);
   const inner = along(bend.to, runRad + Math.PI / 2, ribMm);
-  const upwards = runRad + Math.PI;
-  const pull = distance(ribTop, inner) * 0.35;
-  return [
-    move(ribTop),
-    curve({ x: ribTop.x * 0.99, y: ribTop.y + pull }, along(inner, upwards, pull), inner),
-    line({ x: 0, y: foot.to.y - ribMm / Math.abs(Math.cos(runRad)) }),
-  ];
+  return veeFrom(ribTop, { x: 0, y: foot.to.y - ribMm / Math.abs(Math.cos(runRad)) }, inner);
 }
 
 /** The part of a right-half line from where it comes in under an edge to the centre line, as a run of short pieces. */

@@ -1,5 +1,5 @@
 import { curve, move, type Path, reversedPath } from '../../geometry/path';
-import { along, between } from '../../geometry/point';
+import { along, between, type Point } from '../../geometry/point';
 import type { Tape } from '../kind-design';
 import { chained } from './curves';
 import { band, closed, lineOf, mirroredWhole, pairOf, partOf, partPair, whole } from './drawn';
@@ -14,6 +14,12 @@ const STAND_SHARE = 0.5;
 /** A knitted collar turned down: `collarFall` from its fold to its edge at the centre back. */
 export function poloCollar(tape: Tape, frame: TopFrame, side: BodySide): Neck {
   return side === 'front' ? collarFront(tape, frame) : collarBack(tape, frame);
+}
+
+/** The point of the collar's right leaf; its front edge runs there straight from the neck seam at the centre. */
+export function collarTip(tape: Tape): Point {
+  const fall = tape('collarFall');
+  return { x: tape('neckWidth') * 0.25 + fall * 0.12, y: tape('frontNeckDrop') + fall * 0.74 };
 }
 
 /** Where the fold of the collar passes over the shoulder, and where its edge lies on it. */
@@ -33,8 +39,8 @@ function collarFront(tape: Tape, frame: TopFrame): Neck {
   const { neck } = frame;
   const [drop, fall] = [tape('frontNeckDrop'), tape('collarFall')];
   const { fold, edge } = overShoulder(tape, frame);
-  const meet = { x: 0, y: drop - 4 };
-  const tip = { x: neck.x * 0.5 + fall * 0.12, y: drop + fall * 0.74 };
+  const meet = { x: 0, y: drop };
+  const tip = collarTip(tape);
   const frontFold: Path = [
     move(fold),
     curve({ x: fold.x * 0.97, y: fold.y + (meet.y - fold.y) * 0.42 }, { x: neck.x * 0.4, y: meet.y - 18 }, meet),

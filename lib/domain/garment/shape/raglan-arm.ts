@@ -1,9 +1,9 @@
 import { curve, endOf, move, type Path, reversedPath } from '../../geometry/path';
 import { along, distance } from '../../geometry/point';
 import type { Tape } from '../kind-design';
-import { hangingSleeve } from './arm';
 import { chained, cutAtHeight, straight } from './curves';
 import { closed, type Drawn, inSecondCloth, pairOf, partPair, stacked } from './drawn';
+import { hangingSleeve } from './hanging-sleeve';
 import type { TopFrame } from './top-frame';
 import type { Arm, OnBody, SleeveEnd } from './top-pieces';
 
