@@ -63,6 +63,12 @@ export function garmentWords(garment: ViewGarment, locale: Locale, unit: LengthU
   return words;
 }
 
+const WIDTH_HEADS = {
+  chestWidth: 'acrossTheChest',
+  thighWidth: 'acrossTheThigh',
+  panelWidth: 'wide',
+} as const;
+
 type Size = ViewGarment['sizes'][number];
 type ShownPrint = ViewSide['prints'][number];
 
@@ -130,12 +136,19 @@ function putInWords(garment: ViewGarment, locale: Locale, unit: LengthUnit): Gar
     pickHint: t('pickHint'),
     drawnToScale: t('drawnToScale'),
     nothingHere: t('nothingHere'),
-    heads: { size: t('size'), chest: t('acrossTheChest'), count: t('count'), total: t('total') },
+    heads: {
+      size: t('size'),
+      chest: t(WIDTH_HEADS[garment.sizes[0]?.widthMeasure ?? 'chestWidth']),
+      count: t('count'),
+      total: t('total'),
+    },
     sizes: garment.sizes.map((size) => ({
       id: `${size.blankId} ${size.sizeId}`,
       said: saidOf(size),
       chest: formatLength(size.chestUm, unit),
-      chestSentence: unbroken(t('sizeChest', { size: saidOf(size), chest: chestWords(readings, size.chestUm, unit) })),
+      chestSentence: unbroken(
+        t('sizeChest', { size: saidOf(size), chest: chestWords(readings, size.chestUm, unit, size.widthMeasure) }),
+      ),
       quantity: count.format(size.quantity),
     })),
     shownFirst: garment.sizes.findIndex(({ quantity }) => quantity === most),

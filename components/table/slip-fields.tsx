@@ -1,5 +1,7 @@
 import { useId, useState } from 'react';
 import { useTranslations } from 'use-intl';
+import { LOCATIONS } from '@/lib/domain/layout/locations';
+import { directionsAcross } from '@/lib/domain/layout/readings';
 import type { LengthUnit } from '@/lib/domain/measure/length';
 import type { ChosenPrint } from '@/lib/editor/chosen-print';
 import { renamePrint, setTurn } from '@/lib/editor/commands/change-print';
@@ -20,6 +22,7 @@ export function ReadingFields({ chosen, unit, change, locked }: FieldsProps) {
   const [way, setWay] = useState<1 | -1>(1);
   const { acrossUm } = chosen.group;
   const isLeft = (acrossUm === 0 ? way : acrossUm) > 0;
+  const [positive, negative] = directionsAcross(LOCATIONS[chosen.print.locationId]);
   const wayId = useId();
 
   function turnAcross(next: 1 | -1): void {
@@ -42,8 +45,8 @@ export function ReadingFields({ chosen, unit, change, locked }: FieldsProps) {
           disabled={locked}
           onChange={({ currentTarget: { value } }) => turnAcross(value === 'left' ? 1 : -1)}
         >
-          <option value="left">{t('wearersLeft')}</option>
-          <option value="right">{t('wearersRight')}</option>
+          <option value="left">{t(positive)}</option>
+          <option value="right">{t(negative)}</option>
         </select>
       </div>
     </div>

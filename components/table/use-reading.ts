@@ -1,4 +1,5 @@
 import { useTranslations } from 'use-intl';
+import { LOCATIONS } from '@/lib/domain/layout/locations';
 import { formatLength } from '@/lib/domain/measure/format-length';
 import type { LengthUnit } from '@/lib/domain/measure/length';
 import type { ChosenPrint } from '@/lib/editor/chosen-print';
@@ -26,8 +27,8 @@ export function useReading(
   way: 1 | -1 = 1,
 ) {
   const t = useTranslations('table.refused');
-  const present = presentReading(name, print.content.art, group);
-  const shownUm = name === 'across' ? Math.abs(present.um) : present.um;
+  const present = presentReading(name, print.content.art, group, LOCATIONS[print.locationId].direction);
+  const shownUm = present.sign * present.um + 0;
 
   function apply(written: string): Applied {
     const typed = typedReading(written, unit, present);

@@ -1,4 +1,5 @@
 import type { ArtRef } from '@/lib/domain/art/art-ref';
+import type { Location } from '@/lib/domain/layout/locations';
 import { inkHeightUm, widthForHeightUm } from '@/lib/domain/layout/placement';
 import { type Centidegrees, normaliseTurn } from '@/lib/domain/measure/angle';
 import type { LengthUnit, Micrometres } from '@/lib/domain/measure/length';
@@ -17,18 +18,20 @@ export type PresentReading = {
   readonly name: ReadingName;
   /** Signed for drop and across. */
   readonly um: Micrometres;
+  /** -1 where it is said and typed without its minus: across to the other side, a drop that is measured up. */
+  readonly sign: 1 | -1;
   readonly art: Pick<ArtRef, 'inkBox'>;
 };
 
 /**
  * What a maker typed on the tape, as the reading to set: a length, or with a leading `+` a step added to the present one.
- * Across is typed without its side: the side it has is kept. Whole micrometres, or why it cannot be set.
+ * Across is typed without its side: the side it has is kept. A drop measured up is typed as it is said. Whole micrometres, or why it cannot be set.
  */
 export function typedReading(written: string, unit: LengthUnit, present: PresentReading): TypedReading {
   const parsed = parseLength(written, unit);
   if (!parsed.ok) return parsed;
-  const side = present.name === 'across' && present.um < 0 ? -1 : 1;
-  const um = side * (isLengthStep(written) ? side * present.um + parsed.um : parsed.um) + 0;
+  const { sign } = present;
+  const um = sign * (isLengthStep(written) ? sign * present.um + parsed.um : parsed.um) + 0;
   const reason = readingRefusal(um, present);
   return reason ? { ok: false, reason } : { ok: true, um };
 }
@@ -39,11 +42,12 @@ function readingRefusal(um: Micrometres, { name, art }: PresentReading): TypedRe
   return sizeRefusal(art, name === 'width' ? um : widthForHeightUm(art, um));
 }
 
-/** The reading of a size group by its name; height is that of the unturned ink. */
+/** The reading of a size group by its name, its drop measured down or up; height is that of the unturned ink. */
 export function presentReading(
   name: ReadingName,
   art: Pick<ArtRef, 'inkBox'>,
   group: { readonly widthUm: Micrometres; readonly dropUm: Micrometres; readonly acrossUm: Micrometres },
+  direction: Location['direction'] = 'down',
 ): PresentReading {
   const um = {
     width: group.widthUm,
@@ -51,7 +55,8 @@ export function presentReading(
     drop: group.dropUm,
     across: group.acrossUm,
   };
-  return { name, um: um[name], art };
+  const isTurned = (name === 'across' && um.across < 0) || (name === 'drop' && direction === 'up');
+  return { name, um: um[name], sign: isTurned ? -1 : 1, art };
 }
 
 export type TypedTurn = { ok: true; turnCentideg: Centidegrees } | { ok: false; reason: 'emptyTurn' | 'notATurn' };

@@ -1,4 +1,4 @@
-import type { AgeBand } from '@/lib/domain/garment/kinds';
+import type { AgeBand, WidthMeasure } from '@/lib/domain/garment/kinds';
 import type { PrintReading } from '@/lib/domain/layout/readings';
 import { formatLength } from '@/lib/domain/measure/format-length';
 import type { LengthUnit, Micrometres } from '@/lib/domain/measure/length';
@@ -57,7 +57,14 @@ export function sizeWords(
   return t(`size.${ageBand}`, { label });
 }
 
-/** How wide a garment lies flat: `20 in across the chest`. */
-export function chestWords(t: ReadingsTranslator, chestUm: Micrometres, unit: LengthUnit): string {
-  return t('chest', { length: formatLength(chestUm, unit) });
+/** How wide a garment lies flat: `20 in across the chest`, `12 in across the thigh`, `15 in wide`. */
+export function chestWords(
+  t: ReadingsTranslator,
+  chestUm: Micrometres,
+  unit: LengthUnit,
+  widthMeasure: WidthMeasure = 'chestWidth',
+): string {
+  const length = formatLength(chestUm, unit);
+  if (widthMeasure === 'panelWidth') return t('width', { width: length });
+  return widthMeasure === 'thighWidth' ? t('thigh', { length }) : t('chest', { length });
 }

@@ -46,7 +46,8 @@ export function acrossReading(
   return acrossUm > 0 ? { towards: positive, um: acrossUm } : { towards: negative, um: -acrossUm };
 }
 
-function directionsAcross({ acrossIn, side }: Pick<Location, 'acrossIn' | 'side'>) {
+/** The directions in which positive and negative across are said at a location. */
+export function directionsAcross({ acrossIn, side }: Pick<Location, 'acrossIn' | 'side'>) {
   if (acrossIn === 'wearer') return ['wearersLeft', 'wearersRight'] as const;
   if (acrossIn === 'sleeve') return ['front', 'back'] as const;
   return acrossSign(side) > 0 ? (['right', 'left'] as const) : (['left', 'right'] as const);

@@ -18,6 +18,8 @@ export type Tape = {
   readonly to: Point;
   /** Fine dashed lines from the tape's ends to what it measures, where it lies beside it. */
   readonly leaders: readonly (readonly [Point, Point])[];
+  /** True where its reading stands above a level tape instead of under it: beside a print that is measured up. */
+  readonly labelAbove?: boolean;
 };
 
 /** Text as outlines: path data in mm with the origin at the left end of the baseline, y down, and its set width. */
@@ -49,9 +51,12 @@ export function tapesFor(print: Print, size: SizeKey, flat: FrozenFlat): Tape[] 
   const { inkBox, measuredFrom } = placedPrint(print, size, flat);
   const { printId } = print;
   const middleX = inkBox.x + inkBox.width / 2;
-  const bottom = inkBox.y + inkBox.height;
+  // Where the drop is measured up to the print's foot, its tape lies under the print and the others above.
+  const labelAbove = LOCATIONS[print.locationId].direction === 'up';
+  const away = labelAbove ? -1 : 1;
+  const edgeY = labelAbove ? inkBox.y : inkBox.y + inkBox.height;
   const widthMm = mmFromUm(group.widthUm);
-  const widthY = bottom + GAP_MM + TAPE_WIDTH_MM / 2;
+  const widthY = edgeY + away * (GAP_MM + TAPE_WIDTH_MM / 2);
   const width: Tape = {
     printId,
     reading: 'width',
@@ -59,12 +64,13 @@ export function tapesFor(print: Print, size: SizeKey, flat: FrozenFlat): Tape[] 
     from: { x: middleX - widthMm / 2, y: widthY },
     to: { x: middleX + widthMm / 2, y: widthY },
     leaders: [],
+    ...(labelAbove && { labelAbove }),
   };
   const drop = dropTape(print, group.dropUm, inkBox, measuredFrom);
   if (group.acrossUm === 0) return [drop, width];
   const labelUnderWidth = widthMm < LABEL_ON_TAPE_FROM_MM ? LABEL_ASIDE_MM + LABEL_HEIGHT_MM : 0;
-  const underWidthY = widthY + TAPE_WIDTH_MM / 2 + labelUnderWidth;
-  const acrossY = underWidthY + GAP_MM + Math.max(TAPE_WIDTH_MM, LABEL_HEIGHT_MM) / 2;
+  const underWidthY = widthY + away * (TAPE_WIDTH_MM / 2 + labelUnderWidth);
+  const acrossY = underWidthY + away * (GAP_MM + Math.max(TAPE_WIDTH_MM, LABEL_HEIGHT_MM) / 2);
   const across: Tape = {
     printId,
     reading: 'across',
@@ -81,6 +87,7 @@ export function tapesFor(print: Print, size: SizeKey, flat: FrozenFlat): Tape[] 
         { x: middleX, y: acrossY },
       ],
     ],
+    ...(labelAbove && { labelAbove }),
   };
   return [drop, width, across];
 }
@@ -100,7 +107,7 @@ function dropTape(print: Print, dropUm: Micrometres, inkBox: Box, measuredFrom: 
   return {
     printId: print.printId,
     reading: 'drop',
-    um: dropUm,
+    um: LOCATIONS[print.locationId].direction === 'up' ? -dropUm : dropUm,
     from,
     to,
     leaders: [...(Math.abs(dropX - referenceX) > 1 ? [toReference] : []), ...(beside ? [toMiddle] : [])],
@@ -206,7 +213,7 @@ function labelMiddle(tape: Tape, width: number, height: number): Point {
   const room = distance(tape.from, tape.to) - (upright ? height : width);
   if (room >= SHOWING_MM[upright ? 'upright' : 'level']) return middle;
   const aside = TAPE_WIDTH_MM / 2 + LABEL_ASIDE_MM;
-  if (!upright) return { x: middle.x, y: middle.y + aside + height / 2 };
+  if (!upright) return { x: middle.x, y: middle.y + (tape.labelAbove ? -1 : 1) * (aside + height / 2) };
   return { x: middle.x + (middle.x >= 0 ? 1 : -1) * (aside + width / 2), y: middle.y };
 }
 

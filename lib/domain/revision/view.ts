@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { SIDES } from '../garment/flat';
-import { AGE_BANDS } from '../garment/kinds';
-import { clothSchema, type Garment, type LayoutDocument } from '../layout/document';
+import { AGE_BANDS, type GarmentKind, WIDTH_MEASURES, widthMeasureOf } from '../garment/kinds';
+import { clothSchema, type Garment, type GarmentSize, type LayoutDocument } from '../layout/document';
 import { INK_EDGES, LOCATION_IDS, MEASURED_FROM } from '../layout/locations';
 import { pictureFrame } from '../layout/picture-frame';
 import { ACROSS_TOWARDS, printReading } from '../layout/readings';
@@ -52,7 +52,9 @@ export const viewGarmentSchema = z.object({
       ageBand: z.enum(AGE_BANDS),
       label: z.string(),
       quantity: um,
+      /** How wide the garment lies flat: across the chest, or what `widthMeasure` says. */
       chestUm: um,
+      widthMeasure: z.enum(WIDTH_MEASURES).optional(),
       sides: z.array(viewSideSchema),
     }),
   ),
@@ -82,7 +84,7 @@ function viewGarment(layout: LayoutDocument, garment: Garment, scenes: readonly 
       ageBand: blank.ageBand,
       label: size.label,
       quantity,
-      chestUm: size.measuresUm.chestWidth ?? 0,
+      ...shownWidth(blank.kind, size),
       sides: [],
     };
     shown.sides.push({ side: key.side, sceneSha256: sha256, prints: viewPrints(layout, key) });
@@ -98,6 +100,17 @@ function viewGarment(layout: LayoutDocument, garment: Garment, scenes: readonly 
     heightPx,
     sizes: [...sizes.values()],
   };
+}
+
+/** A chest width goes without saying what it is. */
+function shownWidth(
+  kind: GarmentKind,
+  { sizeId, measuresUm }: GarmentSize,
+): Pick<ViewGarment['sizes'][number], 'chestUm' | 'widthMeasure'> {
+  const widthMeasure = widthMeasureOf(kind);
+  const chestUm = measuresUm[widthMeasure];
+  if (chestUm === undefined) throw new Error(`size ${sizeId} has no ${widthMeasure}`);
+  return widthMeasure === 'chestWidth' ? { chestUm } : { chestUm, widthMeasure };
 }
 
 function viewPrints(layout: LayoutDocument, key: FrozenScene['key']): ViewSide['prints'] {

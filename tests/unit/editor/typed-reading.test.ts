@@ -22,6 +22,16 @@ describe('a reading typed on the tape', () => {
   });
 
   it.each([
+    ['1 1/4', -31_750],
+    ['+1/8', -28_575],
+    ['-1/2', 12_700],
+  ] as const)('takes a drop that is measured up as it is said: %j', (written, um) => {
+    const upwards = presentReading('drop', LEAF, group, 'up');
+    expect(upwards.sign * upwards.um).toBe(25_400);
+    expect(typedReading(written, 'in', upwards)).toEqual({ ok: true, um });
+  });
+
+  it.each([
     ['width', '', 'empty'],
     ['width', 'ten', 'notALength'],
     ['width', '3 1/0', 'divisionByZero'],

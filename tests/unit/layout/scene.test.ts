@@ -1,7 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import { relativeLuminance } from '@/lib/domain/garment/cloth-colours';
+import { pointOf } from '@/lib/domain/garment/flat';
+import { starterChart } from '@/lib/domain/garment/starter-charts';
+import { garmentSchema } from '@/lib/domain/layout/document';
+import { blankFromChart } from '@/lib/domain/layout/garment-edits';
 import { pictureFrame } from '@/lib/domain/layout/picture-frame';
-import { commonBox, composeScene, flatOf, LAYERS, type SceneKey, sceneSchema } from '@/lib/domain/layout/scene';
+import {
+  commonBox,
+  composeScene,
+  flatOf,
+  LAYERS,
+  placedPrint,
+  type SceneKey,
+  sceneSchema,
+  shownSides,
+} from '@/lib/domain/layout/scene';
 import { groupFor, keyOf, offeredSizes } from '@/lib/domain/layout/sizes';
 import { type OutlineText, tapeShapes, tapesFor } from '@/lib/domain/layout/tape';
 import { frozenScenes, withFrozenFlats } from '@/lib/domain/revision/frozen-scenes';
@@ -50,6 +63,35 @@ describe('a scene', () => {
       frozenScenes(each, 'in', squareLetters).map(({ sha256 }) => sha256),
     );
     expect(sealed).toEqual(live);
+  });
+
+  it('shows a sleeve of a revision only where something is on it', () => {
+    expect(shownSides(layout, 'tee', 'crewTee')).toEqual(['front', 'back']);
+    expect(shownSides(teeWithPrints(['rightSleeve']), 'tee', 'crewTee')).toEqual(['front', 'back', 'rightSleeve']);
+  });
+
+  it('paints the sleeves of a raglan in the second cloth, and in the first where there is none', () => {
+    const chart = starterChart('raglan-adult');
+    if (!chart) throw new Error('no raglan chart');
+    const fills = (secondHex?: string) => {
+      const blank = blankFromChart(chart, 'raglan', 'Raglan', '');
+      const cloth = {
+        name: 'White',
+        hex: '#FFFFFF',
+        heather: false,
+        ...(secondHex && { secondHex, secondName: 'Navy' }),
+      };
+      const garment = garmentSchema.parse({ garmentId: 'r', name: 'R', cloth, blanks: [blank], counts: [] });
+      const key = {
+        garmentId: 'r',
+        size: { blankId: 'raglan', sizeId: 'M' },
+        side: 'leftSleeve',
+        lineId: null,
+      } as const;
+      const [sleeve] = composeScene({ garments: [garment], prints: [] }, key).shapes;
+      return sleeve?.kind === 'path' ? sleeve.fill : null;
+    };
+    expect([fills('#20344F'), fills()]).toEqual(['#20344F', '#FFFFFF']);
   });
 
   it('has every size and side of a garment within one frame', () => {
@@ -109,6 +151,19 @@ describe('tapes', () => {
     };
     expect(spoken('in')).toEqual(['2 1/2 in', '7 1/2 in']);
     expect(spoken('cm')).toEqual(['6.4 cm', '19.1 cm']);
+  });
+
+  it('lie above a sleeve print but for the drop, which runs from the hem up to its foot', () => {
+    const [print] = teeWithPrints(['leftSleeve']).prints;
+    const offered = sizes[7];
+    if (!print || !offered) throw new Error('the sample is empty');
+    const flat = flatOf(offered.blank.kind, offered.size, 'leftSleeve');
+    const [drop, width] = tapesFor(print, keyOf(offered), flat);
+    const { inkBox } = placedPrint(print, keyOf(offered), flat);
+    expect(drop?.from.y).toBeCloseTo(pointOf(flat, 'sleeveHemFold').y, 6);
+    expect(drop?.to.y).toBeCloseTo(inkBox.y + inkBox.height, 6);
+    expect(drop?.um).toBeGreaterThan(0);
+    expect(width?.from.y).toBeLessThan(inkBox.y);
   });
 
   it('are drawn without words where none can be set', () => {

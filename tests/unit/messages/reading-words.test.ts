@@ -64,5 +64,7 @@ describe('the words of a reading', () => {
 
   it('says a chest width as it is measured on a shirt lying flat', () => {
     expect(chestWords(t, umFromInches(20.5), 'in')).toBe('20 1/2 in across the chest');
+    expect(chestWords(t, umFromInches(12), 'in', 'thighWidth')).toBe('12 in across the thigh');
+    expect(chestWords(t, umFromInches(15), 'in', 'panelWidth')).toBe('15 in wide');
   });
 });
