@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { reader, write } from '@/lib/server/db/database';
+import { flatRead, reader, write } from '@/lib/server/db/database';
 import { newId } from '@/lib/server/db/new-id';
 import { openDatabase, type Transaction } from '@/lib/server/db/open-database';
 import { addContact, addJob, type FreshDatabase, freshDatabase } from './database';
@@ -43,6 +43,27 @@ describe('a SQLite connection', () => {
     const smuggled = reader().customer as unknown as Transaction['customer'];
     const created = smuggled.create({ data: { id: newId(), name: 'Nobody', createdAt: new Date(0) } });
     await expect(created).rejects.toThrow('readonly');
+  });
+});
+
+describe('a flat read', () => {
+  it('sees what was just committed, and nothing of what is under way', async () => {
+    const [id, now] = [newId(), new Date()];
+    const named = () => flatRead<{ name: string }>`SELECT "name" FROM "Customer" WHERE "id" = ${id}`;
+    await write(async (tx) => {
+      await tx.customer.create({ data: { id, name: 'Saltmarsh', createdAt: now } });
+      expect(await named()).toEqual([]);
+    });
+    expect(await named()).toEqual([{ name: 'Saltmarsh' }]);
+  });
+
+  it('takes its values as values, never as part of the statement', async () => {
+    const sly = `' OR 1 = 1 --`;
+    expect(await flatRead`SELECT "id" FROM "Customer" WHERE "name" = ${sly}`).toEqual([]);
+  });
+
+  it('only reads', async () => {
+    await expect(flatRead`DELETE FROM "Customer" WHERE "id" = ${'none'} RETURNING "id"`).rejects.toThrow('readonly');
   });
 });
 

@@ -1,4 +1,5 @@
 import { environment } from '../env/environment';
+import type { FlatRead } from './flat-read';
 import { type Database, openDatabase, type Reader, type Transaction } from './open-database';
 
 // The page bundle and the server around it each load this module, and a development server loads it again at every change.
@@ -16,6 +17,9 @@ export function database(): Database {
 export function reader(): Reader {
   return database().reader;
 }
+
+/** Rows of the shop's database by one statement, for what is read at every look at a customer's page. */
+export const flatRead: FlatRead = (statement, ...values) => database().flatRead(statement, ...values);
 
 /**
  * Runs `work` in a transaction of its own in the shop's database, after all writes asked for before it. It commits when

@@ -1,5 +1,6 @@
 import type { SqlDriverAdapterFactory } from '@prisma/driver-adapter-utils';
 import { type DatabaseProvider, databaseProvider } from './database-url';
+import { type FlatRead, sqliteFlatRead } from './flat-read';
 import { PrismaClient as PostgresqlClient } from './generated/postgresql/client';
 import { type Prisma, PrismaClient } from './generated/sqlite/client';
 import { postgresqlAdapter } from './postgresql-adapter';
@@ -33,6 +34,8 @@ export type AuthTables = Pick<Transaction, 'account' | 'rateLimit' | 'session' |
 export interface Database {
   readonly provider: DatabaseProvider;
   readonly reader: Reader;
+  /** Rows by one statement, for what is read at every look at a customer's page. */
+  readonly flatRead: FlatRead;
   /**
    * Runs `work` in a transaction of its own, after all writes asked for before it in this process. It commits when `work`
    * returns and rolls back when it throws. No mail, file or picture work belongs inside.
@@ -74,6 +77,10 @@ export function openDatabase(url: string): Database {
   const writer = clientFor(provider, adapter(url, 'write'));
   const auth = clientFor(provider, adapter(url, 'write'));
   const turns = makeWriteTurns();
+  const flat =
+    provider === 'sqlite'
+      ? sqliteFlatRead(url)
+      : { read: ((statement, ...values) => reader.$queryRaw(statement, ...values)) as FlatRead, close: async () => {} };
 
   // The driver is synchronous: a second connection of this process that met an open transaction would stop the event
   // loop, the transaction with it, and both would wait until the busy timeout. So its writes take turns with the rest.
@@ -89,6 +96,7 @@ export function openDatabase(url: string): Database {
   return {
     provider,
     reader,
+    flatRead: flat.read,
     write: (work) =>
       turns.take(() => writer.$transaction(work, { maxWait: transactionLimitMs, timeout: transactionLimitMs })),
     afterCommit: turns.afterwards,
@@ -101,7 +109,7 @@ export function openDatabase(url: string): Database {
     } as unknown as AuthTables,
     async close() {
       await turns.take(async () => undefined);
-      await Promise.all([reader.$disconnect(), writer.$disconnect(), auth.$disconnect()]);
+      await Promise.all([reader.$disconnect(), flat.close(), writer.$disconnect(), auth.$disconnect()]);
     },
   };
 }

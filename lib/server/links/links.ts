@@ -1,4 +1,4 @@
-import { reader } from '../db/database';
+import { flatRead, reader } from '../db/database';
 import { newId } from '../db/new-id';
 import type { Transaction } from '../db/open-database';
 import { environment } from '../env/environment';
@@ -95,7 +95,7 @@ function isGood(row: LinkRow, claim: LinkClaim, now: Date): boolean {
  */
 export async function openLink(token: string, now = new Date()): Promise<LinkAccess | null> {
   const read = readToken(token);
-  const rows = await reader().$queryRaw<LinkRow[]>`
+  const rows = await flatRead<LinkRow>`
     SELECT l."generation", l."keyVersion", l."mayJson", l."expiresAt", l."revokedAt",
            c."id" AS "contactId", c."name" AS "contactName", c."jobId", s."id" AS "signer"
     FROM "Link" l

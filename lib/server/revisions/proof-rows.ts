@@ -1,5 +1,5 @@
 import type { AnswerFacts, AnswerRoute, RevisionFacts } from '@/lib/domain/revision/state';
-import { reader } from '../db/database';
+import { flatRead } from '../db/database';
 
 /** One row a revision and answer: everything a proof page needs besides the kept view of the revision. */
 type Row = {
@@ -46,7 +46,7 @@ export type ProofRows = {
 
 /** All revisions of a job with their answers in one flat read; null while none was sent. */
 export async function readProofRows(jobId: string): Promise<ProofRows | null> {
-  const rows = await reader().$queryRaw<Row[]>`
+  const rows = await flatRead<Row>`
     SELECT s."name" AS "shopName", s."replyEmail", s."replyPhone",
            j."title", j."neededAt", j."timeZone" AS "zone",
            r."id" AS "revisionId", r."number", r."seal", r."createdAt" AS "sentAt", v."madeAt" AS "viewMadeAt",
