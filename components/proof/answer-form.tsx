@@ -1,47 +1,18 @@
-'use client';
-
-// In the browser's bundle for the reason the garments are: it is sent once.
-
 import { Button } from '@/components/ui/button';
 import { CheckField } from '@/components/ui/check-field';
 import { Disclosure } from '@/components/ui/disclosure';
 import { FieldGroup } from '@/components/ui/field-group';
 import { TextArea } from '@/components/ui/text-area';
 import { TextField } from '@/components/ui/text-field';
-import type { Tick } from '@/lib/domain/revision/answer';
 import styles from './answer-form.module.css';
-import type { AnswerWords } from './answer-words';
+import type { FormWords } from './sheet-words';
 import { tickId } from './tick-id';
-
-/** What stands in the form when it is shown: nothing, or what was typed into one that was refused. */
-export type FormContent = {
-  readonly ticked: readonly Tick[];
-  readonly typedName: string;
-  readonly words: string;
-  /** Whether the change is opened to be written. */
-  readonly changing: boolean;
-  /** What is wrong with a field, in one sentence. */
-  readonly mistakes: { readonly ticks?: string; readonly name?: string; readonly words?: string };
-};
-
-type AnswerFormProps = {
-  words: AnswerWords;
-  /** Where it is sent. */
-  action: string;
-  revisionId: string;
-  /** Random for each page that is shown: the same form sent twice is one answer. */
-  formKey: string;
-  statement: string;
-  content: FormContent;
-  /** Kept closed under these words: a yes was given that may still be changed. */
-  closedUnder: string | null;
-};
 
 /**
  * The answer. One form for yes and for a change, so that neither loses what was typed for the other; nothing is ticked for
  * anybody, except what they ticked themselves for this very revision.
  */
-export function AnswerForm({ closedUnder, ...form }: AnswerFormProps) {
+export function AnswerForm({ closedUnder, ...form }: FormWords) {
   if (closedUnder === null) return <Form {...form} />;
   return (
     <Disclosure summary={closedUnder}>
@@ -50,7 +21,7 @@ export function AnswerForm({ closedUnder, ...form }: AnswerFormProps) {
   );
 }
 
-function Form({ words, action, revisionId, formKey, statement, content }: Omit<AnswerFormProps, 'closedUnder'>) {
+function Form({ words, action, revisionId, formKey, statement, content }: Omit<FormWords, 'closedUnder'>) {
   const { mistakes, ticked } = content;
   return (
     <form method="post" action={action} className={styles.form}>

@@ -1,7 +1,3 @@
-'use client';
-
-// In the browser's bundle for the reason the garments are: it is sent once.
-
 import styles from './counts-table.module.css';
 import type { GarmentWords } from './garment-words';
 

@@ -1,8 +1,3 @@
-'use client';
-
-// In the browser's bundle though it does nothing there: what is rendered here is sent once, as HTML, and not a second time
-// as the server's tree. That is most of this page.
-
 import { Fragment } from 'react';
 import styles from './garment-section.module.css';
 import type { GarmentWords, SideWords } from './garment-words';

@@ -1,5 +1,3 @@
-'use client';
-
 import { useEffect } from 'react';
 
 /** Shorter than anybody reads, longer than a preview of a link is looked at; common practice, no source. */

@@ -1,28 +1,16 @@
 import { FormNotice } from '@/components/ui/form-notice';
-import { translatorFor } from '@/lib/messages/translator';
-import { mistakenFieldId, type RefusedForm, refusalWords } from './refused-form';
 import styles from './refused-notice.module.css';
-import type { SheetContext } from './sheet-context';
+import type { RefusedWords } from './refused-words';
 
-type RefusedNoticeProps = {
-  context: Pick<SheetContext, 'locale' | 'shop' | 'currentNumber'>;
-  refused: RefusedForm;
-  /** Whether a form below shows again what was typed; otherwise it is shown here. */
-  hasForm: boolean;
-};
-
-/** Says that an answer was not taken, why, and what to do. What was typed is never lost. */
-export function RefusedNotice({ context: { locale, shop, currentNumber }, refused, hasForm }: RefusedNoticeProps) {
-  const t = translatorFor(locale, 'proof');
-  const sentence = refusalWords(t, refused.reason, { shop: shop.name, current: String(currentNumber ?? '') });
-  const fieldId = hasForm ? mistakenFieldId(refused) : null;
+/** Says that an answer was not taken, why, and what to do; it leads to the field that has to be put right. */
+export function RefusedNotice({ words: { title, sentence, fieldId, typed } }: { words: RefusedWords }) {
   return (
-    <FormNotice kind="stop" title={t('refused.title')} mistakes={fieldId ? [{ fieldId, text: sentence }] : []}>
+    <FormNotice kind="stop" title={title} mistakes={fieldId ? [{ fieldId, text: sentence }] : []}>
       {fieldId ? null : <p>{sentence}</p>}
-      {!hasForm && refused.words ? (
+      {typed ? (
         <div className={styles.typed}>
-          <p>{t('refused.typed')}</p>
-          <blockquote>{refused.words}</blockquote>
+          <p>{typed.title}</p>
+          <blockquote>{typed.text}</blockquote>
         </div>
       ) : null}
     </FormNotice>

@@ -1,17 +1,14 @@
-import { shortSeal } from '@/lib/domain/revision/canonical';
-import { translatorFor } from '@/lib/messages/translator';
 import { ReachShop } from './reach-shop';
-import type { SheetContext } from './sheet-context';
+import type { ReachWords } from './reach-words';
 import styles from './sheet-foot.module.css';
 
 /** How to reach the shop, and small, at the very end, which revision this is. */
-export function SheetFoot({ context }: { context: SheetContext }) {
-  const t = translatorFor(context.locale, 'proof');
+export function SheetFoot({ reach, seal }: { reach: ReachWords; seal: string }) {
   return (
     <footer className={styles.foot}>
-      <h2>{t('reach.title', { shop: context.shop.name })}</h2>
-      <ReachShop context={context} />
-      <p className={styles.seal}>{t('foot', { number: String(context.number), seal: shortSeal(context.seal) })}</p>
+      <h2>{reach.title}</h2>
+      <ReachShop reach={reach} />
+      <p className={styles.seal}>{seal}</p>
     </footer>
   );
 }

@@ -1,18 +1,19 @@
+import type { Locale } from '@/lib/messages/locales';
 import styles from './proof-sheet.module.css';
 import { ReachShop } from './reach-shop';
-import type { RefusedForm } from './refused-form';
+import type { ReachWords } from './reach-words';
 import { RefusedNotice } from './refused-notice';
-import type { SheetContext } from './sheet-context';
+import type { RefusedWords } from './refused-words';
 
-type WithdrawnSheetProps = { context: SheetContext; refused: RefusedForm };
+type WithdrawnSheetProps = { locale: Locale; title: string; refused: RefusedWords; reach: ReachWords };
 
 /** The page for an answer to a revision that was taken back meanwhile: nothing is left to look at but what was typed. */
-export function WithdrawnSheet({ context, refused }: WithdrawnSheetProps) {
+export function WithdrawnSheet({ locale, title, refused, reach }: WithdrawnSheetProps) {
   return (
-    <main lang={context.locale} className={styles.sheet}>
-      <h1>{context.jobTitle}</h1>
-      <RefusedNotice context={context} refused={refused} hasForm={false} />
-      <ReachShop context={context} />
+    <main lang={locale} className={styles.sheet}>
+      <h1>{title}</h1>
+      <RefusedNotice words={refused} />
+      <ReachShop reach={reach} />
     </main>
   );
 }
