@@ -18,17 +18,8 @@ export type AnswerWords = {
   readonly send: string;
 };
 
-const known = new Map<string, AnswerWords>();
-
-/** The form's words for a shop; put together once for each language and shop. */
+/** The form's words for a shop; `lettered` where names or numbers are set on the garments. */
 export function answerWords(locale: Locale, shop: string, lettered: boolean): AnswerWords {
-  const key = JSON.stringify([locale, shop, lettered]);
-  const words = known.get(key) ?? putInWords(locale, shop, lettered);
-  known.set(key, words);
-  return words;
-}
-
-function putInWords(locale: Locale, shop: string, lettered: boolean): AnswerWords {
   const t = translatorFor(locale, 'proof');
   return {
     check: t('answer.check'),

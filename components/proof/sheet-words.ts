@@ -59,6 +59,7 @@ type Titled = { readonly title: string; readonly text: string };
 /** Everything a proof sheet says, with nothing left to look up or to work out. */
 export type SheetWords = {
   readonly locale: Locale;
+  readonly documentTitle: string;
   readonly shop: string;
   readonly title: string;
   readonly whose: { readonly forWhom: string; readonly notYou: string; readonly text: string };
@@ -93,20 +94,32 @@ export type FormWords = {
   readonly closedUnder: string | null;
 };
 
-/** `Autumn relay shirts, second look` */
-export function sheetTitle({ locale, jobTitle, number }: Pick<Sheet, 'locale' | 'jobTitle' | 'number'>): string {
-  const t = translatorFor(locale, 'proof');
-  return t('title', { job: jobTitle, look: t('look', { number: String(number) }) });
+const known = new WeakMap<Sheet['garments'], { readonly key: string; readonly words: SheetWords }>();
+
+/**
+ * Puts a proof sheet into words. The last ones of a revision are kept for as long as its garments are kept in memory: it
+ * never changes, so from one look to the next only the form's key is new.
+ */
+export function sheetWords({ formKey, garments, ...sheet }: Sheet): SheetWords {
+  const key = JSON.stringify(sheet);
+  const kept = known.get(garments);
+  const words = kept?.key === key ? kept.words : putInWords({ ...sheet, garments });
+  if (kept?.words !== words) known.set(garments, { key, words });
+  const { answer } = words;
+  return answer?.form ? { ...words, answer: { ...answer, form: { ...answer.form, formKey } } } : words;
 }
 
-/** Puts a proof sheet into words. */
-export function sheetWords(sheet: Sheet): SheetWords {
+type KnownSheet = Omit<Sheet, 'formKey'>;
+
+function putInWords(sheet: KnownSheet): SheetWords {
   const { locale, unit, shop, number, contactName, path, note, notes, revisionId } = sheet;
   const t = translatorFor(locale, 'proof');
+  const title = t('title', { job: sheet.jobTitle, look: t('look', { number: String(number) }) });
   return {
     locale,
+    documentTitle: t(sheet.refused ? 'documentTitleRefused' : 'documentTitle', { title, shop: shop.name }),
     shop: shop.name,
-    title: sheetTitle(sheet),
+    title,
     whose: {
       forWhom: contactName ? t('for', { name: contactName }) : t('forNobody'),
       notYou: t('notYou'),
@@ -127,7 +140,7 @@ export function sheetWords(sheet: Sheet): SheetWords {
   };
 }
 
-function topWords({ locale, zone, shop, state, number, currentNumber, path, ...sheet }: Sheet): TopWords {
+function topWords({ locale, zone, shop, state, number, currentNumber, path, ...sheet }: KnownSheet): TopWords {
   const t = translatorFor(locale, 'proof');
   const plain = { text: null, needed: null, link: null };
   if (state === 'replaced') {
@@ -163,8 +176,8 @@ function topWords({ locale, zone, shop, state, number, currentNumber, path, ...s
     : { ...plain, kind: 'note', title: t('top.onlyLook'), text: t('top.onlyLookText') };
 }
 
-function answerPart(sheet: Sheet): SheetWords['answer'] {
-  const { locale, shop, state, given, mayAnswer, refused, revisionId, formKey, statement } = sheet;
+function answerPart(sheet: KnownSheet): SheetWords['answer'] {
+  const { locale, shop, state, given, mayAnswer, refused, revisionId, statement } = sheet;
   const t = translatorFor(locale, 'proof');
   if (state !== 'current' || !(given || mayAnswer || refused)) return null;
   const refusal = refused && refusedWords(locale, refused, { ...sheet, hasForm: mayAnswer });
@@ -173,7 +186,7 @@ function answerPart(sheet: Sheet): SheetWords['answer'] {
     statement,
     action: `${sheet.path}/answer`,
     revisionId,
-    formKey,
+    formKey: '',
     content: formContent(locale, refused, refusal, revisionId),
     closedUnder: given?.word === 'yes' && !refused ? t('answer.again') : null,
   };

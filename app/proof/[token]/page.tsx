@@ -6,10 +6,9 @@ import { cache } from 'react';
 import { ProofSheet } from '@/components/proof/proof-sheet';
 import { reachWords } from '@/components/proof/reach-words';
 import { refusedWords } from '@/components/proof/refused-words';
-import { type Sheet, sheetTitle, sheetWords } from '@/components/proof/sheet-words';
+import { type Sheet, sheetWords } from '@/components/proof/sheet-words';
 import { WithdrawnSheet } from '@/components/proof/withdrawn-sheet';
 import { defaultLocale, isLocale } from '@/lib/messages/locales';
-import { translatorFor } from '@/lib/messages/translator';
 import { type RefusedAnswer, refusedAnswer } from '@/lib/server/answers/refused-answers';
 import { loadProof, type ProofView } from '@/lib/server/revisions/load-proof';
 import { generateMetadata as wrongLinkMetadata } from './not-found';
@@ -35,10 +34,7 @@ const readSheet = cache(async (token: string, rev: Asked, again: Asked) => {
 export async function generateMetadata({ params, searchParams }: ProofPageProps): Promise<Metadata> {
   const [{ token }, { rev, again }] = await Promise.all([params, searchParams]);
   const sheet = await readSheet(token, rev, again);
-  if (!sheet) return wrongLinkMetadata();
-  const name = sheet.refused ? 'documentTitleRefused' : 'documentTitle';
-  const t = translatorFor(sheet.locale, 'proof');
-  return { title: { absolute: t(name, { title: sheetTitle(sheet), shop: sheet.shop.name }) } };
+  return sheet ? { title: { absolute: sheetWords(sheet).documentTitle } } : wrongLinkMetadata();
 }
 
 export default async function ProofPage({ params, searchParams }: ProofPageProps) {
