@@ -1,0 +1,90 @@
+import { describe, expect, it } from 'vitest';
+import { garmentWords } from '@/components/proof/garment-words';
+import type { ViewGarment } from '@/lib/domain/revision/view';
+
+const NBSP = '\u00a0';
+
+function crest(widthUm: number): ViewGarment['sizes'][number]['sides'][number]['prints'][number] {
+  return {
+    printId: 'crest',
+    groupId: String(widthUm),
+    name: 'Crest',
+    locationId: 'fullFront',
+    reading: {
+      widthUm,
+      heightUm: widthUm / 2,
+      dropUm: 76_200,
+      measuredFrom: 'collarSeamCentre',
+      edge: 'top',
+      across: { towards: 'centre', um: 0 },
+    },
+  };
+}
+
+function size(label: string, quantity: number, widthUm: number): ViewGarment['sizes'][number] {
+  return {
+    blankId: 'adult',
+    sizeId: label,
+    ageBand: 'adult',
+    label,
+    quantity,
+    chestUm: 508_000,
+    sides: [
+      { side: 'front', sceneSha256: `front-${label}`, prints: [crest(widthUm)] },
+      { side: 'back', sceneSha256: `back-${label}`, prints: [] },
+    ],
+  };
+}
+
+function garment(sizes: ViewGarment['sizes']): ViewGarment {
+  const cloth = { name: 'Navy', hex: '#20344F', heather: false };
+  const total = sizes.reduce((sum, { quantity }) => sum + quantity, 0);
+  return { garmentId: 'tee', name: 'Relay tee', fabric: '', cloth, total, widthPx: 1, heightPx: 1, sizes };
+}
+
+describe('the words of a garment', () => {
+  it('puts sizes that read the same in one row, and says where they stand among the sizes', () => {
+    const words = garmentWords(
+      garment([size('S', 1, 254_000), size('M', 3, 254_000), size('L', 3, 279_400)]),
+      'en',
+      'in',
+    );
+    expect(words.sides[0]?.prints[0]?.rows.map(({ of, sizes, howBig }) => [of, sizes, howBig])).toEqual([
+      ['0 1', 'S, M', `10${NBSP}in wide, 5${NBSP}in tall`],
+      ['2', 'L', `11${NBSP}in wide, 5${NBSP}1/2${NBSP}in tall`],
+    ]);
+  });
+
+  it('says all sizes where one reading serves them all', () => {
+    const words = garmentWords(garment([size('S', 1, 254_000), size('M', 3, 254_000)]), 'en', 'in');
+    expect(words.sides[0]?.prints[0]?.rows.map(({ sizes }) => sizes)).toEqual(['All sizes']);
+  });
+
+  it('starts with the size most are ordered of, the first of several', () => {
+    const words = garmentWords(
+      garment([size('S', 1, 254_000), size('M', 3, 254_000), size('L', 3, 254_000)]),
+      'en',
+      'in',
+    );
+    expect(words.shownFirst).toBe(1);
+  });
+
+  it('names print, place, size and colour for those who hear a picture, and says when a side is bare', () => {
+    const [front, back] = garmentWords(garment([size('M', 3, 254_000)]), 'en', 'in').sides;
+    expect(front?.pictures).toEqual([
+      {
+        size: 0,
+        sceneSha256: 'front-M',
+        alt: 'Front of the Relay tee in Navy, size M. Crest, full front: 10 in wide, 3 in below the collar, in the middle.',
+      },
+    ]);
+    expect(back?.pictures[0]?.alt).toBe('Back of the Relay tee in Navy, size M. Nothing is printed here.');
+    expect(back?.prints).toEqual([]);
+  });
+
+  it('speaks in the unit the revision was sealed with', () => {
+    const words = garmentWords(garment([size('M', 3, 254_000)]), 'en', 'cm');
+    expect(words.sizes[0]?.chestSentence).toBe(`Size M is 50.8${NBSP}cm across the chest.`);
+    expect(words.sides[0]?.prints[0]?.rows[0]?.where).toBe(`7.6${NBSP}cm below the collar, in the middle`);
+  });
+});
