@@ -1,4 +1,5 @@
-import { pictureFrame } from '@/lib/domain/layout/picture-frame';
+import { LRUCache } from 'lru-cache';
+import { type PictureFrame, pictureFrame } from '@/lib/domain/layout/picture-frame';
 import { reader, write } from '../db/database';
 import { newId } from '../db/new-id';
 import { isUniqueClash } from '../db/refusals';
@@ -8,6 +9,10 @@ import { sealedScene, sealedScenesOf } from './sealed-files';
 
 /** Pictures being made now, so that two who ask at once wait for one. */
 const underWay = new Map<string, Promise<Uint8Array | null>>();
+
+/** Frames of garments whose pictures are being made; a sealed revision never changes, so they hold. */
+const MOST_KEPT_FRAMES = 100;
+const frames = new LRUCache<string, PictureFrame>({ max: MOST_KEPT_FRAMES });
 
 /**
  * The WebP picture of one sealed drawing of a revision; null when the revision does not show it. Made at the first call
@@ -45,10 +50,19 @@ export async function makePictures(revisionId: string, isStopped: () => boolean 
 async function makePicture(revisionId: string, sceneSha256: string): Promise<Uint8Array | null> {
   const scene = await sealedScene(revisionId, sceneSha256);
   if (!scene) return null;
-  const frame = pictureFrame(await sealedScenesOf(revisionId, scene.garmentId));
-  const made = await scenePicture(scene, frame);
+  const made = await scenePicture(scene, await frameOf(revisionId, scene.garmentId));
   await keepRow(revisionId, sceneSha256, made);
   return pictureFiles().read(made.sha256);
+}
+
+/** The frame that all pictures of one garment share: its scenes are read for the first of them only. */
+async function frameOf(revisionId: string, garmentId: string): Promise<PictureFrame> {
+  const name = `${revisionId} ${garmentId}`;
+  const known = frames.get(name);
+  if (known) return known;
+  const frame = pictureFrame(await sealedScenesOf(revisionId, garmentId));
+  frames.set(name, frame);
+  return frame;
 }
 
 async function keepRow(revisionId: string, key: string, made: Awaited<ReturnType<typeof scenePicture>>): Promise<void> {
