@@ -5,7 +5,7 @@ import { listJobs } from '@/lib/server/jobs/load-jobs';
 import { startPictureWork } from '@/lib/server/revisions/picture-work';
 import { pictureOf } from '@/lib/server/revisions/pictures';
 import { pictureToSend, printFile, sealedFile } from '@/lib/server/revisions/revision-files';
-import { sealedEnvelope } from '@/lib/server/revisions/sealed-files';
+import { sealedRevision } from '@/lib/server/revisions/sealed-files';
 import { type FreshDatabase, freshDatabase } from './database';
 import { someMaker } from './job-fixture';
 import { pngDensity } from './png-density';
@@ -43,7 +43,7 @@ it('has every picture of its revisions made beside the pages, one revision after
 
 it('gives the whole revision as one picture, the sealed bytes and a print file at 300 dpi', async () => {
   const revision = await reader().revision.findFirstOrThrow({ where: { number: 2 } });
-  const envelope = await sealedEnvelope(revision.id);
+  const envelope = (await sealedRevision(revision.id))?.envelope;
   const [print] = envelope?.layout.prints ?? [];
   const group = print?.sizeGroups.find(({ members }) => members.some(({ sizeId }) => sizeId === '2XL'));
   if (!(print && group)) throw new Error('the demo has no print for 2XL');

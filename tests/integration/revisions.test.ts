@@ -18,7 +18,7 @@ import type { LinkAccess } from '@/lib/server/links/link-access';
 import { verifyRecord } from '@/lib/server/record/verify';
 import { loadProof } from '@/lib/server/revisions/load-proof';
 import { loadRevision } from '@/lib/server/revisions/load-revision';
-import { sealedBytes, sealedEnvelope, sealedScene } from '@/lib/server/revisions/sealed-files';
+import { sealedRevision, sealedScene } from '@/lib/server/revisions/sealed-files';
 import { type FreshDatabase, freshDatabase } from './database';
 import { addShop, customerOf, laidOutJob, sendNow, someMaker, widen } from './job-fixture';
 
@@ -56,12 +56,12 @@ async function signedOffJob() {
 describe('sending a revision', () => {
   it('seals bytes whose sha256sum is the seal, and keeps every drawing they name', async () => {
     const { revisionId } = await sentJob();
-    const sealed = await sealedBytes(revisionId);
+    const sealed = await sealedRevision(revisionId);
     const file = join(fresh.folder, 'envelope.json');
     writeFileSync(file, sealed?.bytes ?? '');
     // Another tool than ours: coreutils.
     expect(execFileSync('sha256sum', [file], { encoding: 'utf8' }).slice(0, 64)).toBe(sealed?.seal);
-    const envelope = await sealedEnvelope(revisionId);
+    const envelope = sealed?.envelope;
     expect(envelope?.scenes.length).toBe(4);
     for (const { sha256 } of envelope?.scenes ?? []) {
       const scene = await sealedScene(revisionId, sha256);
@@ -71,7 +71,7 @@ describe('sending a revision', () => {
 
   it('freezes the flats of every size offered into what is sealed', async () => {
     const { revisionId } = await sentJob();
-    const envelope = readEnvelope((await sealedBytes(revisionId))?.bytes ?? new Uint8Array());
+    const envelope = readEnvelope((await sealedRevision(revisionId))?.bytes ?? new Uint8Array());
     const sizes = envelope.layout.garments.flatMap(({ blanks }) => blanks.flatMap((blank) => blank.sizes));
     expect(sizes.length).toBe(13);
     expect(sizes.every(({ flats }) => flats?.map(({ side }) => side).join() === sidesOf('crewTee').join())).toBe(true);
@@ -82,9 +82,9 @@ describe('sending a revision', () => {
     await widen(maker, jobId);
     const second = await sendNow(maker, jobId);
     if (!second.ok) throw new Error(second.reason);
-    const [one, two] = await Promise.all([sealedBytes(revisionId), sealedEnvelope(second.revisionId)]);
-    expect(two?.previousSeal).toBe(one?.seal);
-    expect(two?.number).toBe(2);
+    const [one, two] = await Promise.all([sealedRevision(revisionId), sealedRevision(second.revisionId)]);
+    expect(two?.envelope.previousSeal).toBe(one?.seal);
+    expect(two?.envelope.number).toBe(2);
   });
 
   it('sends once when the same form is sent twice at once', async () => {

@@ -4,7 +4,7 @@ import { canonicalBytes, sha256Hex } from '@/lib/domain/revision/canonical';
 import { readEnvelope } from '@/lib/domain/revision/envelope';
 import type { AnswerRoute } from '@/lib/domain/revision/state';
 import type { MakerAccess } from '../auth/maker-access';
-import { write } from '../db/database';
+import { reader, write } from '../db/database';
 import { newId } from '../db/new-id';
 import type { Transaction } from '../db/open-database';
 import { currentRevision, progressRows, standingOf, stateOf } from '../jobs/job-standing';
@@ -39,13 +39,10 @@ export async function answerByLink(
   if (!access.may.sign) return { ok: false, reason: 'mayNotSign', currentNumber: null };
   const refused = answerRefusal(input);
   if (refused) return { ok: false, reason: refused, currentNumber: null };
-  return write((tx) =>
-    storeAnswer(
-      tx,
-      access.jobId,
-      { revisionId: input.revisionId },
-      { ...input, contactId: access.contactId, how: 'link', saidAt: null, recordedById: null },
-    ),
+  return keepAnswer(
+    access.jobId,
+    { id: input.revisionId },
+    { ...input, contactId: access.contactId, how: 'link', saidAt: null, recordedById: null },
   );
 }
 
@@ -63,13 +60,10 @@ export async function recordAnswer(
   if (input.typedName.trim() === '') return { ok: false, reason: 'nameMissing', currentNumber: null };
   if (input.word === 'change' && input.words.trim() === '')
     return { ok: false, reason: 'wordsMissing', currentNumber: null };
-  return write((tx) =>
-    storeAnswer(
-      tx,
-      jobId,
-      { number: input.number },
-      { ...input, ticks: [], recordedById: maker.userId, clientAddress: '' },
-    ),
+  return keepAnswer(
+    jobId,
+    { number: input.number },
+    { ...input, ticks: [], recordedById: maker.userId, clientAddress: '' },
   );
 }
 
@@ -81,11 +75,22 @@ type Stored = AnswerInput & {
   readonly clientAddress: string;
 };
 
+/** Names one of a job's revisions. */
+type WhichRevision = { readonly id: string } | { readonly number: number };
+
+/** What was agreed to never changes, so it is read before the line of writes is held up. */
+async function keepAnswer(jobId: string, which: WhichRevision, answer: Stored): Promise<AnswerResult> {
+  const sealed = await reader().revision.findFirst({ where: { jobId, ...which }, select: { envelope: true } });
+  const statementHash = sealed && sha256Hex(readEnvelope(sealed.envelope).statement);
+  return write((tx) => storeAnswer(tx, jobId, which, answer, statementHash));
+}
+
 async function storeAnswer(
   tx: Transaction,
   jobId: string,
-  which: { revisionId: string } | { number: number },
+  which: WhichRevision,
   answer: Stored,
+  statementHash: string | null,
 ): Promise<AnswerResult> {
   const now = new Date();
   const touched = await tx.draft.updateMany({ where: { jobId }, data: { updatedAt: now } });
@@ -94,16 +99,15 @@ async function storeAnswer(
     return { ok: true };
   const job = await tx.job.findUniqueOrThrow({ where: { id: jobId }, include: progressRows });
   const revision = job.revisions.find((each) =>
-    'number' in which ? each.number === which.number : each.id === which.revisionId,
+    'number' in which ? each.number === which.number : each.id === which.id,
   );
   const currentNumber = currentRevision(job)?.number ?? null;
-  if (!(revision && job.contacts.some(({ id }) => id === answer.contactId)))
+  if (!(revision && statementHash && job.contacts.some(({ id }) => id === answer.contactId)))
     return { ok: false, reason: 'noRevision', currentNumber };
   const state = stateOf(job, revision.number);
   if (state !== 'current') return { ok: false, reason: state, currentNumber };
   if (standingOf(job, revision) === 'signedOff') return { ok: false, reason: 'alreadySignedOff', currentNumber };
 
-  const { envelope } = await tx.revision.findUniqueOrThrow({ where: { id: revision.id }, select: { envelope: true } });
   const answerId = newId();
   const salt = randomBytes(32);
   const identity = {
@@ -120,7 +124,7 @@ async function storeAnswer(
       word: answer.word,
       how: answer.how,
       ticksJson: JSON.stringify(answer.ticks),
-      statementHash: sha256Hex(readEnvelope(envelope).statement),
+      statementHash,
       identityHash,
       idempotencyKey: answer.idempotencyKey,
       saidAt: answer.saidAt,

@@ -6,7 +6,7 @@ import { reader } from '../db/database';
 import { type PrintFile, printPng } from '../draw/print-png';
 import { revisionPicture } from '../draw/revision-picture';
 import { revisionView } from './revision-view';
-import { sealedBytes, sealedEnvelope, sealedScene } from './sealed-files';
+import { sealedRevision, sealedScene } from './sealed-files';
 
 /** A file made from a revision, with the name to save it under. */
 export type NamedFile = { readonly bytes: Uint8Array; readonly fileName: string };
@@ -14,11 +14,11 @@ export type NamedFile = { readonly bytes: Uint8Array; readonly fileName: string 
 /** The whole revision as one PNG, to be sent to somebody who will not open a link; null when there is no such revision. */
 export async function pictureToSend(revisionId: string): Promise<NamedFile | null> {
   const [sealed, view] = await Promise.all([
-    sealedBytes(revisionId),
+    sealedRevision(revisionId),
     reader().revisionView.findUnique({ where: { revisionId }, select: { madeAt: true } }),
   ]);
-  const envelope = await sealedEnvelope(revisionId);
-  if (!(sealed && view && envelope)) return null;
+  if (!(sealed && view)) return null;
+  const { envelope, seal } = sealed;
   const { garments, unit } = await revisionView(revisionId, view.madeAt);
   const shown = new Set(
     garments.flatMap(({ sizes }) => sizes.flatMap(({ sides }) => sides.map(({ sceneSha256 }) => sceneSha256))),
@@ -31,8 +31,8 @@ export async function pictureToSend(revisionId: string): Promise<NamedFile | nul
     {
       shopName: envelope.shop.name,
       jobTitle: envelope.job.title,
-      number: sealed.number,
-      seal: sealed.seal,
+      number: envelope.number,
+      seal,
       unit,
       garments,
       sceneOf: (sha256) => {
@@ -48,8 +48,8 @@ export async function pictureToSend(revisionId: string): Promise<NamedFile | nul
 
 /** The sealed bytes as a file: its SHA-256 is the seal. Null when there is no such revision. */
 export async function sealedFile(revisionId: string): Promise<NamedFile | null> {
-  const [sealed, envelope] = await Promise.all([sealedBytes(revisionId), sealedEnvelope(revisionId)]);
-  return sealed && envelope ? { bytes: sealed.bytes, fileName: `${fileWords(envelope)}.json` } : null;
+  const sealed = await sealedRevision(revisionId);
+  return sealed && { bytes: sealed.bytes, fileName: `${fileWords(sealed.envelope)}.json` };
 }
 
 /**
@@ -61,7 +61,7 @@ export async function printFile(
   printId: string,
   groupId: string,
 ): Promise<(NamedFile & PrintFile) | null> {
-  const envelope = await sealedEnvelope(revisionId);
+  const envelope = (await sealedRevision(revisionId))?.envelope;
   const print = envelope?.layout.prints.find((each) => each.printId === printId);
   if (!(envelope && print)) return null;
   const scenes = await reader().revisionScene.findMany({

@@ -2,18 +2,20 @@ import { type Scene, sceneSchema } from '@/lib/domain/layout/scene';
 import { type Envelope, readEnvelope } from '@/lib/domain/revision/envelope';
 import { reader } from '../db/database';
 
-/** The sealed bytes of a revision, exactly as they were sealed, with their seal; null when there is no such revision. */
-export async function sealedBytes(
-  revisionId: string,
-): Promise<{ bytes: Uint8Array; seal: string; number: number; jobId: string } | null> {
-  const row = await reader().revision.findUnique({ where: { id: revisionId } });
-  return row ? { bytes: row.envelope, seal: row.seal, number: row.number, jobId: row.jobId } : null;
-}
+/** A revision as it was sealed: the bytes just as they were, and what they say. */
+export type SealedRevision = {
+  readonly bytes: Uint8Array;
+  readonly seal: string;
+  readonly envelope: Envelope;
+};
 
-/** The sealed envelope of a revision; null when there is no such revision. */
-export async function sealedEnvelope(revisionId: string): Promise<Envelope | null> {
-  const sealed = await sealedBytes(revisionId);
-  return sealed ? readEnvelope(sealed.bytes) : null;
+/** What was sealed; null when there is no such revision. */
+export async function sealedRevision(revisionId: string): Promise<SealedRevision | null> {
+  const row = await reader().revision.findUnique({
+    where: { id: revisionId },
+    select: { envelope: true, seal: true },
+  });
+  return row && { bytes: row.envelope, seal: row.seal, envelope: readEnvelope(row.envelope) };
 }
 
 /** A drawn scene of a revision by its hash; null when the revision does not show it. */
