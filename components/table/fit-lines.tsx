@@ -78,7 +78,7 @@ function fitOn(print: ChosenPrint['print'], garment: Garment, unit: LengthUnit) 
   return {
     troubled: fits.filter(({ findings }) => findings.length > 0),
     clear: fits.filter(({ findings }) => findings.length === 0),
-    suggestions: fitSuggestions(here, onIt, unit),
+    suggestions: fitSuggestions(onIt, fits, unit),
   };
 }
 

@@ -4,7 +4,6 @@ import { flattened } from '../geometry/path';
 import { pathFromData } from '../geometry/path-data';
 import type { Point } from '../geometry/point';
 import { type Micrometres, umFromInches, umFromMm } from '../measure/length';
-import type { LocationId } from './locations';
 import type { PlacedPrint } from './placement';
 
 /** What can be wrong with where a print lies on one size. The first two cannot be pressed as they are. */
@@ -20,14 +19,6 @@ export type FitFinding = {
   readonly um: Micrometres;
   readonly neededUm: Micrometres;
   readonly at: Point;
-};
-
-/** The nearest line of the flat, whatever it is, for the reading beside a print. */
-export type NearestLine = {
-  readonly line: FlatLineName;
-  readonly um: Micrometres;
-  readonly from: Point;
-  readonly to: Point;
 };
 
 /** Largest print a common press takes in one go, 16 × 20 in (common practice, no source). */
@@ -51,16 +42,12 @@ const CUT_DIRECTION: Readonly<Partial<Record<FlatLineName, 'across' | 'long'>>> 
   hem: 'long',
 };
 
-/** Names a location's own gap to a line, where it differs. */
-const LOCATION_GAP_UM: Readonly<Partial<Record<LocationId, Partial<Record<FlatLineName, Micrometres>>>>> = {};
-
 type CutTolerance = { readonly acrossUm: Micrometres; readonly longUm: Micrometres };
 
 /** How a placed print fits one flat: every finding, worst kind first; none when it can be pressed as it lies. */
 export function fitOnSize(
   placed: Pick<PlacedPrint, 'inkOutline' | 'inkBox'>,
   flat: FrozenFlat,
-  locationId: LocationId,
   cut: CutTolerance,
   platen: { widthUm: Micrometres; heightUm: Micrometres } = USUAL_PLATEN_UM,
 ): FitFinding[] {
@@ -68,19 +55,9 @@ export function fitOnSize(
   const chains = chainsOf(flat);
   return [
     ...offGarment(ring, chains.outline),
-    ...lineFindings(ring, chains, locationId, cut),
+    ...lineFindings(ring, chains, cut),
     ...beyondPlaten(placed.inkBox, platen),
   ];
-}
-
-/** The line of the flat that the ink comes nearest to, of those a press cannot lie flat across. */
-export function nearestLine(placed: Pick<PlacedPrint, 'inkOutline'>, flat: FrozenFlat): NearestLine | null {
-  const ring = closedRing(placed.inkOutline);
-  return chainsOf(flat).lines.reduce<NearestLine | null>((nearest, { line, chain }) => {
-    const { distance, from, to } = clearanceBetween(ring, chain);
-    const um = umFromMm(distance);
-    return nearest && nearest.um <= um ? nearest : { line, um, from, to };
-  }, null);
 }
 
 function offGarment(ring: Polyline, outline: Polyline): FitFinding[] {
@@ -91,7 +68,7 @@ function offGarment(ring: Polyline, outline: Polyline): FitFinding[] {
   return [{ kind: 'offGarment', line: null, um: umFromMm(farthest.mm), neededUm: 0, at: farthest.point }];
 }
 
-function lineFindings(ring: Polyline, chains: Chains, locationId: LocationId, cut: CutTolerance): FitFinding[] {
+function lineFindings(ring: Polyline, chains: Chains, cut: CutTolerance): FitFinding[] {
   const crossed = chains.lines.filter(({ chain }) => chainsMeet(ring, chain));
   const armholes = crossed.filter(({ line }) => line === 'armhole');
   const crossings = crossed
@@ -101,25 +78,20 @@ function lineFindings(ring: Polyline, chains: Chains, locationId: LocationId, cu
         kind: 'crossesSeam',
         line,
         um: 0,
-        neededUm: gapUm(line, locationId),
+        neededUm: gapUm(line),
         at: clearanceBetween(ring, chain).from,
       }),
     );
   const near = chains.lines.flatMap(({ line, chain }): FitFinding[] => {
     if (crossed.some((each) => each.chain === chain)) return [];
-    return nearFinding(clearanceBetween(ring, chain), line, locationId, cut);
+    return nearFinding(clearanceBetween(ring, chain), line, cut);
   });
   return [...crossings, ...(armholes.length >= 2 ? [widerThanArmholes(ring, armholes)] : []), ...near];
 }
 
-function nearFinding(
-  { distance, from }: Clearance,
-  line: FlatLineName,
-  locationId: LocationId,
-  cut: CutTolerance,
-): FitFinding[] {
+function nearFinding({ distance, from }: Clearance, line: FlatLineName, cut: CutTolerance): FitFinding[] {
   const um = umFromMm(distance);
-  const neededUm = gapUm(line, locationId);
+  const neededUm = gapUm(line);
   if (um < neededUm) return [{ kind: 'nearSeam', line, um, neededUm, at: from }];
   const direction = CUT_DIRECTION[line];
   const variesUm = direction === 'across' ? cut.acrossUm : direction === 'long' ? cut.longUm : 0;
@@ -146,8 +118,8 @@ function beyondPlaten(
   return um > 0 ? [{ kind: 'beyondPlaten', line: null, um, neededUm: 0, at: { x, y } }] : [];
 }
 
-function gapUm(line: FlatLineName, locationId: LocationId): Micrometres {
-  return LOCATION_GAP_UM[locationId]?.[line] ?? GAP_UM[line] ?? USUAL_GAP_UM;
+function gapUm(line: FlatLineName): Micrometres {
+  return GAP_UM[line] ?? USUAL_GAP_UM;
 }
 
 type LineChain = { readonly line: FlatLineName; readonly chain: Polyline };

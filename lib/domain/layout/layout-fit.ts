@@ -1,7 +1,7 @@
 import type { Side } from '../garment/flat';
 import { type LengthUnit, type Micrometres, UM_PER_INCH, UM_PER_MM } from '../measure/length';
 import type { LayoutDocument, Print, SizeGroup, SizeKey } from './document';
-import { type FitFinding, type FitKind, fitOnSize, type NearestLine, nearestLine } from './fit';
+import { type FitFinding, type FitKind, fitOnSize } from './fit';
 import { flatOf, placedPrint, printsOn } from './scene';
 import { garmentOf, groupFor, keyOf, type OfferedSize, sameSize, sizesToShow } from './sizes';
 
@@ -10,8 +10,6 @@ export type SizeFit = {
   readonly garmentId: string;
   readonly offered: OfferedSize;
   readonly findings: readonly FitFinding[];
-  /** The line it comes nearest to; null on a flat without lines. */
-  readonly nearest: NearestLine | null;
 };
 
 /** What cannot be pressed as it lies: it stops a revision unless the maker says why. */
@@ -32,12 +30,7 @@ export function printFit(layout: Pick<LayoutDocument, 'garments'>, print: Print)
 function sizeFit(garmentId: string, offered: OfferedSize, print: Print): SizeFit {
   const flat = flatOf(offered.blank.kind, offered.size, print.side);
   const placed = placedPrint(print, keyOf(offered), flat);
-  return {
-    garmentId,
-    offered,
-    findings: fitOnSize(placed, flat, print.locationId, offered.blank.cutToleranceUm),
-    nearest: nearestLine(placed, flat),
-  };
+  return { garmentId, offered, findings: fitOnSize(placed, flat, offered.blank.cutToleranceUm) };
 }
 
 /** The ordered sizes of a garment on which some print of one side does not fit as it lies. */
@@ -60,15 +53,10 @@ function suggestionStepUm(unit: LengthUnit): Micrometres {
 
 /**
  * The greatest width, no more than the present one and in whole steps of 1/4 in or 5 mm, at which a print has no finding
- * on these sizes with its drop and distance across as they are; null when none down to a quarter of it helps.
+ * on these sizes of one of its groups, with its drop and distance across as they are; null when none down to a quarter of
+ * it helps.
  */
-export function widthThatFits(
-  layout: Pick<LayoutDocument, 'garments'>,
-  print: Print,
-  group: SizeGroup,
-  sizes: readonly SizeKey[],
-  unit: LengthUnit,
-): Micrometres | null {
+function widthThatFits(print: Print, group: SizeGroup, on: readonly SizeFit[], unit: LengthUnit): Micrometres | null {
   const step = suggestionStepUm(unit);
   const from = Math.floor(group.widthUm / step) * step;
   for (let widthUm = from; widthUm >= group.widthUm / 4; widthUm -= step) {
@@ -76,8 +64,7 @@ export function widthThatFits(
       ...print,
       sizeGroups: print.sizeGroups.map((each) => (each === group ? { ...each, widthUm } : each)),
     };
-    const found = printFit(layout, tried).filter(({ offered }) => sizes.some((size) => sameSize(size, keyOf(offered))));
-    if (found.every(({ findings }) => findings.length === 0)) return widthUm;
+    if (on.every(({ garmentId, offered }) => sizeFit(garmentId, offered, tried).findings.length === 0)) return widthUm;
   }
   return null;
 }
@@ -90,17 +77,15 @@ export type FitSuggestion = {
 };
 
 /** For each size group with findings, the sizes that have them and a width at which they have none. */
-export function fitSuggestions(
-  layout: Pick<LayoutDocument, 'garments'>,
-  print: Print,
-  unit: LengthUnit,
-): FitSuggestion[] {
-  const troubled = printFit(layout, print).filter(({ findings }) => findings.length > 0);
+export function fitSuggestions(print: Print, fits: readonly SizeFit[], unit: LengthUnit): FitSuggestion[] {
+  const troubled = fits.filter(({ findings }) => findings.length > 0);
   return print.sizeGroups.flatMap((group) => {
-    const sizes = troubled.map(({ offered }) => keyOf(offered)).filter((key) => groupFor(print, key) === group);
-    if (sizes.length === 0) return [];
-    const widthUm = widthThatFits(layout, print, group, sizes, unit);
-    return widthUm === null ? [] : [{ groupId: group.groupId, sizes, widthUm }];
+    const on = troubled.filter(({ offered }) => groupFor(print, keyOf(offered)) === group);
+    if (on.length === 0) return [];
+    const widthUm = widthThatFits(print, group, on, unit);
+    return widthUm === null
+      ? []
+      : [{ groupId: group.groupId, sizes: on.map(({ offered }) => keyOf(offered)), widthUm }];
   });
 }
 

@@ -80,7 +80,7 @@ describe('how a print fits', () => {
 describe('a width that fits', () => {
   it('is in quarter inches, leaves no finding, and would leave one a quarter inch wider', () => {
     const print = frontPrint({ widthUm: umFromInches(14) });
-    const suggestions = fitSuggestions(layout, print, 'in');
+    const suggestions = fitSuggestions(print, printFit(layout, print), 'in');
     expect(suggestions.length).toBeGreaterThan(0);
     for (const suggestion of suggestions) {
       expect(suggestion.widthUm % umFromInches(1 / 4)).toBe(0);
@@ -93,7 +93,7 @@ describe('a width that fits', () => {
 
   it('keeps every size in exactly one group when some get a width of their own', () => {
     const print = frontPrint({ widthUm: umFromInches(14) });
-    const mended = fitSuggestions(layout, print, 'in').reduce(
+    const mended = fitSuggestions(print, printFit(layout, print), 'in').reduce(
       (each, suggestion) => withOwnWidth(each, suggestion, newId()),
       print,
     );
