@@ -99,11 +99,18 @@ export default {
       to: { path: '^components/', pathNot: '^components/(flat|ui)/' },
     },
     {
+      name: 'components-art-takes-pictures-in',
+      comment: 'components/art hands a picture over for every other subject, so it imports none of them.',
+      severity: 'error',
+      from: { path: '^components/art/' },
+      to: { path: '^components/', pathNot: '^components/(art|ui)/' },
+    },
+    {
       name: 'components-one-subject-a-folder',
-      comment: 'A subject may use ui and flat; two subjects meet in app.',
+      comment: 'A subject may use ui, flat and art; two subjects meet in app.',
       severity: 'error',
       from: { path: '^components/([^/]+)/' },
-      to: { path: '^components/', pathNot: '^components/($1|ui|flat)/' },
+      to: { path: '^components/', pathNot: '^components/($1|ui|flat|art)/' },
     },
     {
       name: 'components-use-no-node',

@@ -3,30 +3,10 @@
 import { useRouter } from 'next/navigation';
 import { type DragEvent, useId, useState } from 'react';
 import { useTranslations } from 'use-intl';
-import { z } from 'zod';
-import type { Messages } from '@/lib/messages/catalogue';
+import { uploadPicture } from '../art/upload-picture';
+import { useRefusalWords } from '../art/use-refusal-words';
 import { FormNotice } from '../ui/form-notice';
 import styles from './art-upload.module.css';
-
-/** Why a picture was not taken: the codes the words are under. */
-const REFUSALS = [
-  'noJob',
-  'empty',
-  'tooLarge',
-  'cutShort',
-  'notAPicture',
-  'kindNotTaken',
-  'damaged',
-  'tooManyPixels',
-  'nothingToPrint',
-  'tookTooLong',
-  'noRoomLeft',
-] as const satisfies readonly (keyof Messages['art']['refused'])[];
-
-const answerSchema = z.union([
-  z.object({ ok: z.literal(true), alreadyThere: z.boolean() }),
-  z.object({ ok: z.literal(false), reason: z.enum(REFUSALS), kind: z.string().optional() }),
-]);
 
 type Progress =
   | { readonly kind: 'idle' }
@@ -43,25 +23,17 @@ type ArtUploadProps = {
 /** Takes in a picture, chosen or dropped, and says in one sentence what is wrong with one that cannot be used. */
 export function ArtUpload({ jobId, more }: ArtUploadProps) {
   const t = useTranslations('jobs.art');
-  const art = useTranslations('art');
+  const sentenceFor = useRefusalWords(t('notReached'));
   const router = useRouter();
   const inputId = useId();
   const [progress, setProgress] = useState<Progress>({ kind: 'idle' });
   const [isOver, setIsOver] = useState(false);
 
   async function upload(file: File): Promise<Progress> {
-    const address = `/api/art/upload?${new URLSearchParams({ job: jobId, name: file.name })}`;
-    try {
-      const response = await fetch(address, { method: 'POST', body: file });
-      if (response.status === 401) return { kind: 'refused', sentence: art('signIn') };
-      // Refused before it arrived, by what stands in front of the pages.
-      if (response.status === 413) return { kind: 'refused', sentence: art('refused.tooLarge') };
-      const answer = answerSchema.parse(await response.json());
-      if (answer.ok) return { kind: 'taken', name: file.name, alreadyThere: answer.alreadyThere };
-      return { kind: 'refused', sentence: art(`refused.${answer.reason}`, { kind: answer.kind ?? '' }) };
-    } catch {
-      return { kind: 'refused', sentence: t('notReached') };
-    }
+    const uploaded = await uploadPicture(jobId, file);
+    return uploaded.ok
+      ? { kind: 'taken', name: file.name, alreadyThere: uploaded.alreadyThere }
+      : { kind: 'refused', sentence: sentenceFor(uploaded) };
   }
 
   async function take(files: FileList | null): Promise<void> {

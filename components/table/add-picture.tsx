@@ -1,11 +1,11 @@
 import { type ChangeEvent, useId, useState } from 'react';
 import { useTranslations } from 'use-intl';
 import type { Location, LocationId } from '@/lib/domain/layout/locations';
+import type { Picture } from '../art/upload-picture';
 import { Button } from '../ui/button';
 import { FormNotice } from '../ui/form-notice';
 import styles from './add-picture.module.css';
 import { LocationSelect } from './location-select';
-import type { Picture } from './upload-picture';
 import type { UploadProgress } from './use-upload';
 
 type AddPictureProps = {

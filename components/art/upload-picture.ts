@@ -6,16 +6,24 @@ export type Picture = { readonly artId: string; readonly name: string; readonly 
 
 /** What came of handing over a file; `reason` is a code of the catalogue's `art` subject where it knows one. */
 export type Uploaded =
-  | { readonly ok: true; readonly picture: Picture }
+  | { readonly ok: true; readonly picture: Picture; readonly alreadyThere: boolean }
   | { readonly ok: false; readonly reason: string; readonly kind: string };
 
 const answerSchema = z.union([
-  z.object({ ok: z.literal(true), art: z.object({ artId: z.string(), name: z.string(), ref: artRefSchema }) }),
+  z.object({
+    ok: z.literal(true),
+    art: z.object({ artId: z.string(), name: z.string(), ref: artRefSchema }),
+    alreadyThere: z.boolean(),
+  }),
   z.object({ ok: z.literal(false), reason: z.string(), kind: z.string().optional() }),
 ]);
 
 /** Hands a picture file over to the job; `onProgress` hears the share that has been sent, 0 to 1. Never rejects. */
-export function uploadPicture(jobId: string, file: File, onProgress: (share: number) => void): Promise<Uploaded> {
+export function uploadPicture(
+  jobId: string,
+  file: File,
+  onProgress: (share: number) => void = () => {},
+): Promise<Uploaded> {
   const address = `/api/art/upload?${new URLSearchParams({ job: jobId, name: file.name })}`;
   return new Promise((resolve) => {
     const refused = (reason: string, kind = '') => resolve({ ok: false, reason, kind });
@@ -30,7 +38,7 @@ export function uploadPicture(jobId: string, file: File, onProgress: (share: num
       if (!answer.success) return refused('notReached');
       if (!answer.data.ok) return refused(answer.data.reason, answer.data.kind);
       const { artId, name, ref } = answer.data.art;
-      return resolve({ ok: true, picture: { artId, name, art: ref } });
+      return resolve({ ok: true, picture: { artId, name, art: ref }, alreadyThere: answer.data.alreadyThere });
     };
     request.send(file);
   });
