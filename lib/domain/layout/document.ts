@@ -8,6 +8,9 @@ import { LONGEST_LENGTH_UM } from '../measure/length';
 import { MOST_OF_ONE_ITEM, peopleSchema } from '../people/person';
 import { LOCATION_IDS } from './locations';
 
+/** As much as the maker can write about why a print is meant to lie as it does. */
+export const LONGEST_FIT_NOTE = 400;
+
 const id = z.string().min(1).max(64);
 const lengthUm = z.number().int().min(-LONGEST_LENGTH_UM).max(LONGEST_LENGTH_UM);
 const sizeUm = z.number().int().min(1_000).max(LONGEST_LENGTH_UM);
@@ -37,6 +40,8 @@ export const blankSizeSchema = z.object({
 /** An undecorated garment style in the sizes offered. */
 export const blankSchema = z.object({
   blankId: id,
+  /** The blank of the shop's list its chart was taken from; left out where that was a starter chart. */
+  shopBlankId: id.optional(),
   name: z.string().min(1).max(80),
   kind: z.enum(GARMENT_KINDS),
   ageBand: z.enum(AGE_BANDS),
@@ -87,6 +92,8 @@ export const printSchema = z.object({
   content: z.discriminatedUnion('kind', [z.object({ kind: z.literal('art'), art: artRefSchema })]),
   turnCentideg: z.number().int().min(-FULL_TURN_CENTIDEG).max(FULL_TURN_CENTIDEG),
   sizeGroups: z.array(sizeGroupSchema).min(1).max(40),
+  /** Why the print is meant to cross a seam or to leave the garment, in the maker's words; sealed with a revision. */
+  fitNote: z.string().min(1).max(LONGEST_FIT_NOTE).optional(),
 });
 
 /** What is charged, where the shop shows it. Amounts in minor units of an ISO 4217 currency. */
