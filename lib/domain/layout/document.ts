@@ -94,6 +94,8 @@ export const printSchema = z.object({
   sizeGroups: z.array(sizeGroupSchema).min(1).max(40),
   /** Why the print is meant to cross a seam or to leave the garment, in the maker's words; sealed with a revision. */
   fitNote: z.string().min(1).max(LONGEST_FIT_NOTE).optional(),
+  /** The print it keeps under, and how far its ink's top is from that one's foot: a number under its name. */
+  below: z.object({ printId: id, gapUm: lengthUm.min(0) }).optional(),
 });
 
 /** What is charged, where the shop shows it. Amounts in minor units of an ISO 4217 currency. */
