@@ -1,3 +1,4 @@
+import type { Box } from '../geometry/box';
 import { type ClothColours, clothColours } from './cloth-colours';
 import type { ClothPart, FlatLineName, FrozenFlat } from './flat';
 
@@ -7,6 +8,7 @@ export type ClothHexes = { readonly hex: string; readonly secondHex?: string | u
 /** How a line is drawn: colour, width and dashes in millimetres. */
 export type LineStroke = { hex: string; widthMm: number; dashMm?: number[] };
 
+/** Widths on a garment of the usual size; see `lineScale`. */
 const OUTLINE_MM = 1.6;
 const SEAM_MM = 1;
 const FOLD_MM = 1.4;
@@ -21,15 +23,33 @@ export type ClothLook = {
   readonly outline: LineStroke;
 };
 
-/** How a garment of this cloth looks. */
-export function clothLook({ hex, secondHex }: ClothHexes): ClothLook {
+/** How one side of a garment of this cloth looks: smaller things are drawn with finer lines. */
+export function clothLook({ hex, secondHex }: ClothHexes, { box }: Pick<FrozenFlat, 'box'>): ClothLook {
   const first = clothColours(hex);
   const other = secondHex ? clothColours(secondHex) : first;
+  const scale = lineScale(box);
   return {
     fillOf: ({ part, second }) => partFill(part, second ? other : first),
-    strokeOf: ({ line, second }) => lineStroke(line, second ? other : first),
-    outline: { hex: first.outline, widthMm: OUTLINE_MM },
+    strokeOf: ({ line, second }) => scaled(lineStroke(line, second ? other : first), scale),
+    outline: scaled({ hex: first.outline, widthMm: OUTLINE_MM }, scale),
   };
+}
+
+/** The larger side of a garment whose lines have their full width, mm: an adult tee with its sleeves; for looks. */
+const FULL_WIDTH_FROM_MM = 800;
+const FINEST_SCALE = 0.45;
+
+/**
+ * How wide lines are drawn on a flat, as a share of their full width. It falls with the root of the flat's size, so that a
+ * cap shown alone is not drawn in rope, and an infant's garment beside a grown person's is not drawn in hair.
+ */
+export function lineScale({ width, height }: Pick<Box, 'width' | 'height'>): number {
+  return Math.min(1, Math.max(FINEST_SCALE, Math.sqrt(Math.max(width, height) / FULL_WIDTH_FROM_MM)));
+}
+
+function scaled({ hex, widthMm, dashMm }: LineStroke, scale: number): LineStroke {
+  const short = (mm: number) => Math.round(mm * scale * 100) / 100;
+  return { hex, widthMm: short(widthMm), ...(dashMm && { dashMm: dashMm.map(short) }) };
 }
 
 function partFill(part: ClothPart, colours: ClothColours): string {

@@ -131,7 +131,7 @@ function drawnFlat(kind: GarmentKind, size: GarmentSize, side: Side): FrozenFlat
 }
 
 function clothShapes(flat: FrozenFlat, { cloth }: Pick<Garment, 'cloth'>): Shape[] {
-  const look = clothLook(cloth);
+  const look = clothLook(cloth, flat);
   return [
     ...flat.parts.map((part): Shape => ({ kind: 'path', layer: 'cloth', d: part.d, fill: look.fillOf(part) })),
     ...flat.lines.map((line): Shape => ({ kind: 'path', layer: 'cloth', d: line.d, stroke: look.strokeOf(line) })),

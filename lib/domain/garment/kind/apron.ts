@@ -1,4 +1,5 @@
 import { curve, endOf, line, move, type Path, reversedPath } from '../../geometry/path';
+import type { Point } from '../../geometry/point';
 import type { KindDesign, Tape } from '../kind-design';
 import { assembled } from '../shape/assembled';
 import { bent, beside, chained, straight } from '../shape/curves';
@@ -104,11 +105,15 @@ function strapsOf(tape: Tape): Drawn {
     curve({ x: half * 1.02, y: top * 0.7 }, { x: half * 0.7, y: top }, { x: 0, y: top }),
   ];
   const [outer, inner] = [loop(bib.x - 6, rise), loop(bib.x - 6 - STRAP_MM, rise + STRAP_MM)];
-  const tie = (y: number): Path => [
-    move({ x, y }),
-    curve({ x: x + 40, y: y - 4 }, { x: x + 62, y: y + 46 }, { x: x + 70, y: y + 150 }),
+  const y = bib.y + 5;
+  const hanging = Math.min(1, tape('panelWidth') / 600);
+  const at = (right: number, down: number): Point => ({ x: x + right * hanging, y: y + down * hanging });
+  const upper: Path = [
+    move({ x: x - 2, y }),
+    curve(at(34, -6), at(58, 18), at(62, 76)),
+    curve(at(66, 134), at(50, 150), at(58, 218)),
   ];
-  const [upper, lower] = [tie(bib.y + 4), beside(tie(bib.y + 4), STRAP_MM)];
+  const lower = beside(upper, STRAP_MM * hanging);
   const end = straight(endOf(upper), endOf(lower));
   return {
     parts: [

@@ -2,7 +2,7 @@ import { curve, endOf, move, type Path } from '../../geometry/path';
 import type { KindDesign, Tape } from '../kind-design';
 import { armholeCurve } from '../shape/armhole';
 import { beside, chained, circle, cutAtHeight, straight, swept } from '../shape/curves';
-import { type Drawn, lineOf, NOTHING_DRAWN, pairOf, partPair, whole } from '../shape/drawn';
+import { type Drawn, lineOf, NOTHING_DRAWN, pairOf, partOf, partPair, whole } from '../shape/drawn';
 import { ribbedNeck } from '../shape/neckline';
 import { shortSleeve } from '../shape/short-sleeve';
 import { setInSleeveSide } from '../shape/sleeve-side';
@@ -82,7 +82,7 @@ function legHem(tape: Tape, frame: TopFrame): Hem {
     bodyEdge: chained(leg, edge),
     outline: chained(leg, edge),
     drawn: {
-      parts: partPair('metal', circle(outer, 4)),
+      parts: [partOf('metal', circle(middle, 4)), ...partPair('metal', circle(outer, 4))],
       lines: [
         ...pairOf('legEdge', leg),
         ...pairOf('legEdge', beside(leg, BINDING_MM)),

@@ -87,11 +87,11 @@ function leftLegFront(tape: Tape, side: Flat['side']): Flat {
     { x: footIn.x, y: cuffY },
   ];
   const outseam: Path = chained(
-    [move(a), curve({ x: a.x + 2, y: k.y * 0.3 }, { x: thigh / 2, y: k.y * 0.55 }, { x: thigh / 2, y: widthY })],
+    [move(a), curve({ x: a.x + 2, y: k.y * 0.3 }, { x: thigh / 2, y: k.y * 0.62 }, { x: thigh / 2, y: widthY })],
     tapered({ x: thigh / 2, y: widthY }, legOut),
   );
   const inseam: Path = chained(
-    swept(k, Math.PI / 2 - 0.5, 0.4, { x: -thigh / 2, y: widthY }, Math.PI / 2 - 0.1, 0.4),
+    swept(k, Math.PI / 2 - 0.5, 0.4, { x: -thigh / 2, y: widthY }, Math.PI / 2 - 0.02, 0.5),
     tapered({ x: -thigh / 2, y: widthY }, legIn),
   );
   const rise: Path = [
@@ -145,7 +145,7 @@ function tapered(from: Point, to: Point): Path {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
   return [
     move(from),
-    curve({ x: from.x + dx * 0.22, y: from.y + dy * 0.34 }, { x: to.x - dx * 0.14, y: to.y - dy * 0.34 }, to),
+    curve({ x: from.x + dx * 0.02, y: from.y + dy * 0.3 }, { x: to.x - dx * 0.14, y: to.y - dy * 0.34 }, to),
   ];
 }
 

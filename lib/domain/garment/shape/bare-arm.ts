@@ -1,7 +1,7 @@
-import { curve, move, type Path } from '../../geometry/path';
+import { curve, move, type Path, reversedPath } from '../../geometry/path';
 import type { Tape } from '../kind-design';
-import { beside } from './curves';
-import { pairOf } from './drawn';
+import { beside, chained } from './curves';
+import { closed, pairOf, partPair } from './drawn';
 import type { Arm, OnBody } from './top-pieces';
 
 /** An armhole without a sleeve, cut well in and bound `collarRib` deep. */
@@ -15,6 +15,7 @@ export function bareArm(tape: Tape, { frame: { shoulder, underarm }, sideSeam }:
       underarm,
     ),
   ];
+  const binding = beside(armhole, tape('collarRib'));
   return {
     armhole,
     outline: armhole,
@@ -22,8 +23,8 @@ export function bareArm(tape: Tape, { frame: { shoulder, underarm }, sideSeam }:
     shoulderSeam: true,
     behind: { parts: [], lines: [] },
     over: {
-      parts: [],
-      lines: [...pairOf('armhole', armhole), ...pairOf('armhole', beside(armhole, tape('collarRib')))],
+      parts: partPair('rib', closed(chained(armhole, reversedPath(binding)))),
+      lines: [...pairOf('armhole', armhole), ...pairOf('armhole', binding)],
     },
   };
 }

@@ -75,7 +75,7 @@ export function hangingSleeve(
   const upper = upperEdge(frame, from, sleeveTop, wristRad);
   const under = underEdge(sleeveBottom, leaves, endOf(side), wristRad);
   const round = cuff ? chained(cuff.over, endEdge, cuff.back) : endEdge;
-  const drawn = cuff ? cuffDrawn(cuff.seam, endEdge) : hemmedEnd(at.top, at.bottom, under, wristRad);
+  const drawn = cuff ? cuffDrawn(cuff.seam, endEdge) : hemmedEnd(tape, at.top, at.bottom, under, wristRad);
   return {
     outline: chained(upper, round, under),
     sideBelow,

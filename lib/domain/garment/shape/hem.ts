@@ -8,7 +8,14 @@ import type { TopFrame } from './top-frame';
 import type { Hem } from './top-pieces';
 
 /** Distances of the two rows of stitching from the edge of hem and sleeve, mm: 3/4 in and 1/2 in (common practice, no source). */
-export const STITCH_ROWS_MM = [19, 13] as const;
+const STITCH_ROWS_MM = [19, 13] as const;
+/** A sleeve shorter than this is turned up less, mm; for looks. */
+const FULL_HEM_FROM_MM = 150;
+
+/** Distances of the rows of stitching from the end of a sleeve of this length, mm. */
+export function sleeveStitchRows(lengthMm: number): number[] {
+  return STITCH_ROWS_MM.map((mm) => mm * Math.min(1, lengthMm / FULL_HEM_FROM_MM));
+}
 
 /** A hem turned up and stitched in two rows. */
 export function stitchedHem(_tape: Tape, frame: TopFrame): Hem {
@@ -113,9 +120,9 @@ export function waistedSideSeam(tape: Tape, { underarm, chest }: TopFrame, { cor
   return [
     move(underarm),
     line(chest),
-    curve({ x: chest.x, y: chest.y + above * 0.4 }, { x: waist.x, y: waist.y - above * 0.4 }, waist),
+    curve({ x: chest.x, y: chest.y + above * 0.3 }, { x: waist.x, y: waist.y - above * 0.52 }, waist),
     curve(
-      { x: waist.x, y: waist.y + below * 0.4 },
+      { x: waist.x, y: waist.y + below * 0.44 },
       { x: corner.x - (corner.x - waist.x) * 0.15, y: corner.y - below * 0.3 },
       corner,
     ),

@@ -1,7 +1,7 @@
 import { curve, move, type Path, reversedPath } from '../../geometry/path';
 import { between, type Point } from '../../geometry/point';
 import type { Tape } from '../kind-design';
-import { bent, beside, chained, circle, straight } from './curves';
+import { bent, beside, chained, circle, startOf, straight } from './curves';
 import {
   band,
   closed,
@@ -20,7 +20,7 @@ import { onShoulder, type TopFrame } from './top-frame';
 import type { BodySide, Neck } from './top-pieces';
 
 /** Share of its height above the shoulders at which a hood standing up is widest. */
-const WIDEST_AT = 0.46;
+const WIDEST_AT = 0.52;
 /** Depth of the hem round the face opening, mm: about 7/8 in (common practice, no source). */
 const CASING_MM = 22;
 /** How far above the neck seam the two edges of the opening meet, mm; for looks. */
@@ -38,15 +38,28 @@ export function hood(tape: Tape, frame: TopFrame, side: BodySide): Neck {
   return side === 'front' ? standingHood(tape, frame) : lyingHood(tape, frame);
 }
 
-/** Right half of the hood's own edge from the neck up to its top: `hoodWidth` across, `hoodHeight` above the neck seam. */
-function standingEdge(tape: Tape, { neck }: TopFrame): Path {
+/**
+ * Right half of the hood's own edge from where it leaves the shoulder up to its top: `hoodWidth` across, `hoodHeight`
+ * above the neck seam. Its foot lies on the shoulder a little out from the neck and rises from it in one bend.
+ */
+function standingEdge(tape: Tape, frame: TopFrame): Path {
+  const foot = leavesShoulder(frame);
   const top = { x: 0, y: tape('frontNeckDrop') - tape('hoodHeight') };
   const widest = { x: tape('hoodWidth') / 2, y: top.y * WIDEST_AT };
   return [
-    move(neck),
-    curve({ x: neck.x + (widest.x - neck.x) * 0.55, y: widest.y * 0.3 }, { x: widest.x, y: widest.y * 0.55 }, widest),
-    curve({ x: widest.x, y: top.y * 0.82 }, { x: widest.x * 0.62, y: top.y }, top),
+    move(foot),
+    curve(
+      { x: foot.x - Math.min(12, foot.x - frame.neck.x), y: foot.y + (widest.y - foot.y) * 0.34 },
+      { x: widest.x, y: foot.y + (widest.y - foot.y) * 0.52 },
+      widest,
+    ),
+    curve({ x: widest.x, y: top.y * 0.84 }, { x: widest.x * 0.6, y: top.y }, top),
   ];
+}
+
+/** Where a hood leaves the shoulder. */
+function leavesShoulder({ neck, shoulder }: TopFrame): Point {
+  return onShoulder(neck, neck.x + Math.min(14, (shoulder.x - neck.x) * 0.3));
 }
 
 function standingHood(tape: Tape, frame: TopFrame): Neck {
@@ -65,7 +78,7 @@ function standingHood(tape: Tape, frame: TopFrame): Neck {
     behind: { parts: [], lines: [] },
     over: {
       parts: [
-        partOf('hood', mirroredWhole(chained(reversedPath(edge), seam))),
+        partOf('hood', mirroredWhole(chained(reversedPath(edge), straight(startOf(edge), neck), seam))),
         partOf('insideBack', inside),
         ...cord.parts,
       ],
@@ -73,7 +86,10 @@ function standingHood(tape: Tape, frame: TopFrame): Neck {
         lineOf('innerCollar', whole(within(backSeam, upperFirst(opening)))),
         lineOf('innerCollar', straight({ x: 0, y: topY + openingTop(tape) }, { x: 0, y: tape('backNeckDrop') })),
         lineOf('hoodSeam', whole(reversedPath(opening))),
-        ...pairOf('stitch', within(beside(opening, -CASING_MM), chained(reversedPath(edge), seam))),
+        ...pairOf(
+          'stitch',
+          within(beside(opening, -CASING_MM), chained(reversedPath(edge), straight(startOf(edge), neck), seam)),
+        ),
         lineOf('hoodSeam', bent({ x: 0, y: drop - FOOT_UP_MM }, { x: 7, y: drop }, 0.1)),
         lineOf('collarSeam', whole(seam)),
         ...cord.lines,
@@ -139,17 +155,17 @@ function lyingHood(tape: Tape, frame: TopFrame): Neck {
   const { neck } = frame;
   const drop = tape('backNeckDrop');
   const seam = roundNeck(neck, drop);
-  const leaves = onShoulder(neck, neck.x + Math.min(14, (frame.shoulder.x - neck.x) * 0.3));
+  const leaves = leavesShoulder(frame);
   const foot = { x: 0, y: drop + tape('hoodFall') };
-  const widest = { x: Math.min(tape('hoodWidth') / 2, frame.shoulder.x * 0.86), y: between(leaves, foot, 0.36).y };
+  const widest = { x: Math.min(tape('hoodWidth') / 2, frame.shoulder.x * 0.86), y: between(leaves, foot, 0.34).y };
   const lower: Path = [
     move(leaves),
     curve(
-      { x: leaves.x + (widest.x - leaves.x) * 0.7, y: leaves.y + 12 },
-      { x: widest.x, y: between(leaves, widest, 0.5).y },
+      { x: leaves.x + (widest.x - leaves.x) * 0.8, y: leaves.y + 6 },
+      { x: widest.x, y: between(leaves, widest, 0.46).y },
       widest,
     ),
-    curve({ x: widest.x, y: between(widest, foot, 0.62).y }, { x: widest.x * 0.6, y: foot.y }, foot),
+    curve({ x: widest.x, y: between(widest, foot, 0.46).y }, { x: widest.x * 0.5, y: foot.y }, foot),
   ];
   const upper: Path = [
     move(leaves),

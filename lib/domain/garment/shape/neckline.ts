@@ -1,8 +1,8 @@
 import { curve, endOf, line, move, type Path, reversedPath } from '../../geometry/path';
 import { along, between, distance, type Point } from '../../geometry/point';
 import type { Tape } from '../kind-design';
-import { chained, pointsAlong, startOf, straight } from './curves';
-import { band, lineOf, pairOf, partOf, whole } from './drawn';
+import { chained, pointsAlong, startOf, straight, swept } from './curves';
+import { band, lineOf, mirroredWhole, pairOf, partOf, whole } from './drawn';
 import { ribKnit } from './rib';
 import { SHOULDER_RAD, type TopFrame } from './top-frame';
 import type { BodySide, Neck } from './top-pieces';
@@ -36,21 +36,24 @@ function veeFrom(from: Point, point: Point, straightFrom: Point | null): Path {
 }
 
 /** How steeply a rib stands up from the end of the shoulder seam, for looks. */
-const RIB_STANDS_RAD = SHOULDER_RAD + Math.PI + 0.4;
+const RIB_STANDS_RAD = SHOULDER_RAD + Math.PI + 0.24;
+/** How steeply it turns down again into its back edge, for looks: the deeper the back is cut, the steeper. */
+const RIB_TURNS = 1.9;
 
 /** A neck with a rib sewn on: `collarRib` deep at the centre of the front and of the back. */
 export function ribbedNeck(tape: Tape, { neck }: TopFrame, side: BodySide, frontCurve = roundNeck): Neck {
   const rib = tape('collarRib');
-  const ribTop = along(neck, RIB_STANDS_RAD, rib * 0.95);
+  const crest = along(neck, RIB_STANDS_RAD, rib);
   const backSeam = roundNeck(neck, tape('backNeckDrop'));
-  const backEdge = roundNeck(ribTop, tape('backNeckDrop') - rib);
+  const { overCrest, backEdge } = rolledRib(neck, crest, tape('backNeckDrop') - rib);
   const front = side === 'front';
   const frontSeam = frontCurve(neck, tape('frontNeckDrop'));
   const seam = front ? frontSeam : backSeam;
-  const edge = front ? ribEdge(frontSeam, ribTop, rib) : backEdge;
+  const edge = front ? ribEdge(frontSeam, crest, rib) : backEdge;
+  const ribPath = mirroredWhole(chained(reversedPath(edge), reversedPath(overCrest), seam));
   return {
     seam,
-    top: chained(reversedPath(front ? backEdge : edge), straight(ribTop, neck)),
+    top: chained(reversedPath(backEdge), reversedPath(overCrest)),
     behind: front
       ? {
           parts: [partOf('insideBack', band(backEdge, edge))],
@@ -58,15 +61,27 @@ export function ribbedNeck(tape: Tape, { neck }: TopFrame, side: BodySide, front
         }
       : { parts: [], lines: [] },
     over: {
-      parts: [partOf('rib', band(edge, seam))],
+      parts: [partOf('rib', ribPath)],
       lines: [
         ...pairOf('ribKnit', ribKnit(edge, seam)),
-        ...(front ? [lineOf('collarEdge', whole(edge)), lineOf('ribKnit', straight(endOf(edge), endOf(seam)))] : []),
-        ...pairOf('ribKnit', straight(ribTop, neck)),
+        ...(front ? [lineOf('collarEdge', whole(edge))] : []),
+        lineOf('ribKnit', straight(endOf(edge), endOf(seam))),
+        ...pairOf('ribKnit', straight(crest, neck)),
         lineOf('collarSeam', whole(seam)),
       ],
     },
     points: { collarSeamCentre: { x: 0, y: tape(front ? 'frontNeckDrop' : 'backNeckDrop') }, highPointShoulder: neck },
+  };
+}
+
+/** A rib rolling over at the shoulder: up from the neck seam to its crest, and on along its free edge across the back. */
+function rolledRib(neck: Point, crest: Point, backY: number): { overCrest: Path; backEdge: Path } {
+  const fall = backY - crest.y;
+  const turnsRad = Math.PI - Math.min(1.4, Math.atan2(fall, crest.x) * RIB_TURNS);
+  const out = along(crest, turnsRad, crest.x * 0.22 + fall * 0.32);
+  return {
+    overCrest: swept(neck, RIB_STANDS_RAD + 0.3, 0.42, crest, turnsRad, 0.34),
+    backEdge: [move(crest), curve(out, { x: crest.x * 0.55, y: backY }, { x: 0, y: backY })],
   };
 }
 

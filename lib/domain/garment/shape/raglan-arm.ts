@@ -16,7 +16,7 @@ export function raglanArm(
   { side, frame, neck: { seam: neckSeam }, sideSeam }: OnBody,
   end: SleeveEnd,
 ): Arm {
-  const { neck, underarm } = frame;
+  const { underarm } = frame;
   const drop = tape(side === 'front' ? 'frontNeckDrop' : 'backNeckDrop');
   const [neckEdge] = cutAtHeight(neckSeam, drop * MEETS_NECK_AT[side]);
   const seam = raglanSeam(neckEdge, frame);
@@ -29,7 +29,7 @@ export function raglanArm(
     lines: [...sleeve.ended.lines, ...sleeve.folds.flatMap((fold) => pairOf('fold', fold))],
   };
   return {
-    armhole: straight(neck, underarm),
+    armhole: chained(neckEdge, seam),
     outline: sleeve.outline,
     sideBelow: sleeve.sideBelow,
     shoulderSeam: false,

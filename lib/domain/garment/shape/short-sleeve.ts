@@ -34,7 +34,8 @@ export function shortSleeve(tape: Tape, { frame, sideSeam }: OnBody, end: Sleeve
     0.15,
   );
   const outline = chained(upper, straight(top, bottom), under);
-  const ended = end === 'hem' ? hemmedEnd(top, bottom, under, fallRad) : ribbedEnd(tape, top, bottom, under, fallRad);
+  const ended =
+    end === 'hem' ? hemmedEnd(tape, top, bottom, under, fallRad) : ribbedEnd(tape, top, bottom, under, fallRad);
   return {
     armhole,
     outline,

@@ -3,15 +3,15 @@ import { along, between, distance, type Point } from '../../geometry/point';
 import type { Tape } from '../kind-design';
 import { chained, straight, swept } from './curves';
 import { closed, type Drawn, pairOf, partPair } from './drawn';
-import { STITCH_ROWS_MM } from './hem';
+import { sleeveStitchRows } from './hem';
 import { ribKnit } from './rib';
 
 /** The rows of stitching of a turned-up sleeve end; `under` is the underarm seam, from the end up. */
-export function hemmedEnd(top: Point, bottom: Point, under: Path, fallRad: number): Drawn {
+export function hemmedEnd(tape: Tape, top: Point, bottom: Point, under: Path, fallRad: number): Drawn {
   const second = under[1];
   const next = second?.step === 'curve' ? second.to : bottom;
   const reach = distance(bottom, next);
-  const rows = STITCH_ROWS_MM.map((fromEdge): Path => {
+  const rows = sleeveStitchRows(tape('sleeveLength')).map((fromEdge): Path => {
     const start = along(top, fallRad + Math.PI, fromEdge);
     const end = between(bottom, next, Math.min(0.8, fromEdge / Math.max(reach, 1)));
     return [move(start), line(end)];

@@ -1,9 +1,10 @@
 import { curve, endOf, move, type Path, pathBox, reversedPath } from '../../geometry/path';
+import { along, type Point } from '../../geometry/point';
 import type { Flat, Side } from '../flat';
 import type { Tape } from '../kind-design';
 import { bent, chained, straight } from './curves';
 import { band, type Drawn, inSecondCloth, lineOf, mirroredWhole, pairOf, partOf, whole } from './drawn';
-import { STITCH_ROWS_MM } from './hem';
+import { sleeveStitchRows } from './hem';
 import { ribKnit } from './rib';
 import type { SleeveEnd } from './top-pieces';
 
@@ -91,7 +92,7 @@ function sleeveSide(tape: Tape, side: Side, seam: Path, end: SleeveEnd, above?: 
       ? [lineOf('collarSeam', whole(reversedPath(above))), ...pairOf('armhole', seam)]
       : [lineOf('armhole', whole(reversedPath(seam)))],
   };
-  const ended = end === 'rib' ? cuff(hem, depth, cuffTop) : stitched(hem);
+  const ended = end === 'rib' ? cuff(hem, depth, cuffTop) : stitched(hem, length);
   return {
     side,
     parts: [partOf('body', outline), ...ended.parts],
@@ -110,8 +111,8 @@ function cuff(hem: Path, depth: number, cuffTop: { x: number; y: number }): Draw
   };
 }
 
-function stitched(hem: Path): Drawn {
-  return { parts: [], lines: STITCH_ROWS_MM.map((up) => lineOf('sleeveStitch', whole(movedUp(hem, up)))) };
+function stitched(hem: Path, lengthMm: number): Drawn {
+  return { parts: [], lines: sleeveStitchRows(lengthMm).map((up) => lineOf('sleeveStitch', whole(movedUp(hem, up)))) };
 }
 
 /** The hem's curve higher up, as wide as `halfWidth` where given. */
@@ -123,10 +124,9 @@ function movedUp(hem: Path, up: number, halfWidth?: number): Path {
   return [move(moved(start.to)), curve(moved(step.c1), moved(step.c2), moved(step.to))];
 }
 
-function creases(corner: { x: number; y: number }, gathered: { x: number; y: number }) {
+/** The crease a side that the cloth falls into from the underarm; for looks. */
+function creases(corner: Point, gathered: Point) {
   const height = gathered.y - corner.y;
-  const from = { x: corner.x - 1, y: corner.y + height * 0.05 };
-  return [
-    ...pairOf('fold', bent(from, { x: corner.x * 0.52, y: corner.y + Math.min(height * 0.25, corner.x * 0.42) }, 0.12)),
-  ];
+  const from = { x: corner.x - 2, y: corner.y + height * 0.04 };
+  return pairOf('fold', bent(from, along(from, 2.25, Math.min(height * 0.36, corner.x * 0.5)), -0.08));
 }
