@@ -8,6 +8,7 @@ import { ACROSS_TOWARDS, printReading } from '../layout/readings';
 import { printsOn } from '../layout/scene';
 import { garmentOf, groupFor, sizeOf, totalCount } from '../layout/sizes';
 import type { FrozenScene } from './frozen-scenes';
+import { viewFit, viewFitSchema } from './view-fit';
 
 const um = z.number().int();
 
@@ -31,6 +32,10 @@ const viewSideSchema = z.object({
       name: z.string(),
       locationId: z.enum(LOCATION_IDS),
       reading: printReadingSchema,
+      /** Left out of what was sent before it was kept. */
+      fit: viewFitSchema.optional(),
+      /** Why it is meant to cross a seam or to leave the garment, in the maker's words. */
+      fitNote: z.string().optional(),
     }),
   ),
 });
@@ -114,14 +119,18 @@ function shownWidth(
 }
 
 function viewPrints(layout: LayoutDocument, key: FrozenScene['key']): ViewSide['prints'] {
+  const offered = sizeOf(garmentOf(layout, key.garmentId), key.size);
   return printsOn(layout, key).map((print) => {
     const group = groupFor(print, key.size);
+    const { fitNote } = print;
     return {
       printId: print.printId,
       groupId: group.groupId,
       name: print.name,
       locationId: print.locationId,
       reading: printReading(print, group),
+      fit: viewFit(print, offered),
+      ...(fitNote ? { fitNote } : {}),
     };
   });
 }

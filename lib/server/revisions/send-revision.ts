@@ -1,5 +1,6 @@
 import type { LayoutDocument } from '@/lib/domain/layout/document';
 import { layoutPart, rosterHash, type SealedEnvelope, sealEnvelope } from '@/lib/domain/revision/envelope';
+import { type FitNoteMistake, type FitNotes, fitNoteMistakes, withFitNotes } from '@/lib/domain/revision/fit-notes';
 import { type FrozenScene, frozenScenes, withFrozenFlats } from '@/lib/domain/revision/frozen-scenes';
 import { type SendRefusal, sendRefusal } from '@/lib/domain/revision/next-step';
 import { viewGarments } from '@/lib/domain/revision/view';
@@ -24,6 +25,8 @@ export type SendInput = {
   /** The version of the working copy the maker looked at. */
   readonly draftVersion: number;
   readonly note: string;
+  /** Why prints that cross a seam or leave the garment are meant so; those of other prints are not kept. */
+  readonly fitNotes?: FitNotes;
   /** The id the new revision will have, made with the form: sending the form twice sends once. */
   readonly revisionId: string;
 };
@@ -33,6 +36,13 @@ export type SendResult =
   | {
       readonly ok: false;
       readonly reason: SendRefusal | 'locked' | 'changedElsewhere' | 'unchanged' | 'noJob' | 'noContact';
+    }
+  | {
+      readonly ok: false;
+      /** Some print cannot be pressed as it lies, and it is not written why it is meant so. */
+      readonly reason: 'fitNotesWrong';
+      /** By print id. */
+      readonly fitNotes: Readonly<Record<string, FitNoteMistake>>;
     };
 
 type Prepared = {
@@ -64,9 +74,12 @@ export async function sendRevision(
   if (missing) return { ok: false, reason: missing };
   const [latest] = job.revisions;
   if (progress.step.step === 'waiting') return { ok: false, reason: 'unchanged' };
+  const fitNotes = input.fitNotes ?? {};
+  const mistakes = fitNoteMistakes(progress.layout, fitNotes);
+  if (Object.keys(mistakes).length > 0) return { ok: false, reason: 'fitNotesWrong', fitNotes: mistakes };
 
   const shop = inNameOf ?? (await requireShop());
-  const prepared = await prepare(shop, job, progress.layout, latest ?? null, input.note);
+  const prepared = await prepare(shop, job, withFitNotes(progress.layout, fitNotes), latest ?? null, input.note);
   const expires = new Date(Math.max(job.neededAt.getTime(), Date.now()) + LINK_DAYS_AFTER_NEEDED * DAY_MS);
   return write(async (tx): Promise<SendResult> => {
     const now = new Date();

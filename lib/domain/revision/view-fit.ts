@@ -1,0 +1,64 @@
+import { z } from 'zod';
+import { FLAT_LINES, type FlatLineName, type FrozenFlat, PRESSABLE_LINES } from '../garment/flat';
+import { clearanceBetween, type Polyline } from '../geometry/clearance';
+import { flattened } from '../geometry/path';
+import { pathFromData } from '../geometry/path-data';
+import type { Print } from '../layout/document';
+import { fitOnSize } from '../layout/fit';
+import { isStopping } from '../layout/layout-fit';
+import { LOCATIONS, type MeasuredFrom } from '../layout/locations';
+import { flatOf, placedPrint } from '../layout/scene';
+import { keyOf, type OfferedSize } from '../layout/sizes';
+import { umFromMm } from '../measure/length';
+
+const line = z.enum(FLAT_LINES);
+
+/** How a print lies on one size of a revision, as it was when it was sent. */
+export const viewFitSchema = z.object({
+  /** How near the ink comes to the nearest line a press cannot cross; 0 where it crosses it, null on a flat without any. */
+  nearest: z.object({ line, um: z.number().int() }).nullable(),
+  /** What a press cannot do as it lies: the maker wrote why it is meant so. */
+  stops: z.array(z.object({ kind: z.enum(['offGarment', 'crossesSeam', 'widerThanArmholes']), line: line.nullable() })),
+});
+export type ViewFit = z.infer<typeof viewFitSchema>;
+
+/** Where a tape starts from says already how far the ink is from there. */
+const TOLD_BY_THE_DROP: Readonly<Partial<Record<MeasuredFrom, FlatLineName>>> = {
+  collarSeamCentre: 'collarSeam',
+  sleeveHemFold: 'sleeveHem',
+  topEdgeCentre: 'topEdge',
+  bibTopCentre: 'bibEdge',
+  brimSeamCentre: 'brimSeam',
+  outseamTop: 'waistSeam',
+};
+
+/** How a print lies on one size. The line its drop is measured from counts only where the ink crosses it. */
+export function viewFit(print: Print, offered: OfferedSize): ViewFit {
+  const flat = flatOf(offered.blank.kind, offered.size, print.side);
+  const placed = placedPrint(print, keyOf(offered), flat);
+  const stops = new Map(
+    fitOnSize(placed, flat, offered.blank.cutToleranceUm)
+      .filter(isStopping)
+      .map(({ kind, line }) => [`${kind} ${line}`, { kind, line }]),
+  );
+  return viewFitSchema.parse({ nearest: nearestLine(placed.inkOutline, flat, print), stops: [...stops.values()] });
+}
+
+function nearestLine(ink: Polyline, flat: FrozenFlat, { locationId }: Pick<Print, 'locationId'>): ViewFit['nearest'] {
+  const [first] = ink;
+  const told = TOLD_BY_THE_DROP[LOCATIONS[locationId].measuredFrom];
+  const ring = first ? [...ink, first] : [];
+  return flat.lines
+    .filter((each) => !PRESSABLE_LINES.has(each.line))
+    .flatMap(({ line, d }) =>
+      flattened(pathFromData(d), PIECES).map((chain) => ({
+        line,
+        um: umFromMm(clearanceBetween(ring, chain).distance),
+      })),
+    )
+    .filter(({ line, um }) => line !== told || um === 0)
+    .reduce<ViewFit['nearest']>((near, each) => (near && near.um <= each.um ? near : each), null);
+}
+
+/** A garment-sized curve cut into so many pieces strays from them by less than 0.1 mm. */
+const PIECES = 24;
