@@ -5,7 +5,9 @@ import { redirect } from 'next/navigation';
 import { z } from 'zod';
 import { requireMaker } from '@/app/maker';
 import { readForm } from '@/app/read-form';
-import { type FormState, refused } from '@/components/ui/form-state';
+import { fitNoteField, printOfField } from '@/components/send/stop-to-explain';
+import { type FormState, mistaken, refused } from '@/components/ui/form-state';
+import type { FitNotes } from '@/lib/domain/revision/fit-notes';
 import { sendRevision } from '@/lib/server/revisions/send-revision';
 
 const LONGEST_NOTE = 2_000;
@@ -21,9 +23,21 @@ export async function sendAction(jobId: string, _before: FormState, sent: FormDa
   const maker = await requireMaker();
   const form = readForm(sendSchema, sent);
   if (!form.ok) return form.state;
-  const result = await sendRevision(maker, jobId, form.value);
+  const result = await sendRevision(maker, jobId, { ...form.value, fitNotes: fitNotesIn(sent) });
   if (result.ok) redirect(`/jobs/${jobId}/revisions/${result.number}`);
   // The page shows what there is now, under the sentence that says why nothing was sent.
   refresh();
-  return refused(form.typed, result.reason);
+  if (result.reason !== 'fitNotesWrong') return refused(form.typed, result.reason);
+  const mistakes = Object.entries(result.fitNotes).map(([printId, code]) => [fitNoteField(printId), code]);
+  return mistaken(form.typed, Object.fromEntries(mistakes));
+}
+
+/** Why prints are meant so, by print id. Lines end in CR LF (HTML, form submission), where the field counted one character. */
+function fitNotesIn(sent: FormData): FitNotes {
+  return Object.fromEntries(
+    [...sent].flatMap(([field, typed]) => {
+      const printId = printOfField(field);
+      return printId && typeof typed === 'string' ? [[printId, typed.replaceAll('\r\n', '\n')]] : [];
+    }),
+  );
 }

@@ -12,7 +12,7 @@ import { FormNotice } from '@/components/ui/form-notice';
 import { LinkButton } from '@/components/ui/link-button';
 import { PageHeading } from '@/components/ui/page-heading';
 import { PageSection } from '@/components/ui/page-section';
-import type { Garment } from '@/lib/domain/layout/document';
+import { type Garment, LONGEST_FIT_NOTE } from '@/lib/domain/layout/document';
 import { pictureFrame } from '@/lib/domain/layout/picture-frame';
 import { shownSides } from '@/lib/domain/layout/scene';
 import { keyOf, sizeName } from '@/lib/domain/layout/sizes';
@@ -24,12 +24,14 @@ import { newId } from '@/lib/server/db/new-id';
 import { environment } from '@/lib/server/env/environment';
 import { type JobView, loadJob } from '@/lib/server/jobs/load-jobs';
 import { reach } from '@/lib/server/links/reach';
+import { lastFitNotes } from '@/lib/server/revisions/last-fit-notes';
 import { requireShop, type Shop } from '@/lib/server/shop/read-shop';
 import { statementOf } from '@/lib/server/shop/statement';
 import { loadOutliner } from '@/lib/server/text/outline-text';
 import { proxyAddress } from '../art-address';
 import { countsLine, sizeToDraw } from '../size-words';
 import { sendAction } from './actions';
+import { stopsToExplain } from './fit-words';
 import { thingsMissing, thingsToLookAt } from './things-missing';
 
 type SendPageProps = { params: Promise<{ jobId: string }> };
@@ -50,6 +52,7 @@ export default async function SendPage({ params }: SendPageProps) {
   const number = nextNumber(job);
   const { garments } = job.draft.layout;
   const missing = thingsMissing(shop, job);
+  const lastNotes = await lastFitNotes(maker, jobId);
   return (
     <>
       <PageHeading
@@ -87,6 +90,8 @@ export default async function SendPage({ params }: SendPageProps) {
                   customerName={job.customer.name}
                   draftVersion={job.draft.version}
                   revisionId={newId()}
+                  stops={stopsToExplain(shop, job, lastNotes)}
+                  longestFitNote={LONGEST_FIT_NOTE}
                 >
                   <Statement title={t('statement')}>{job.draft.layout.statement || statementOf(shop)}</Statement>
                   <p>{mailWords(shop, job)}</p>

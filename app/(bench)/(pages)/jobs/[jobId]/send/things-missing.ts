@@ -6,6 +6,7 @@ import { formatLength, formatLimit } from '@/lib/domain/measure/format-length';
 import { translatorFor } from '@/lib/messages/translator';
 import type { JobView } from '@/lib/server/jobs/load-jobs';
 import type { Shop } from '@/lib/server/shop/read-shop';
+import { fitToLookAt } from './fit-words';
 
 /** Why the next revision cannot be sent yet, each with where to put it right; empty when it can. */
 export function thingsMissing(shop: Pick<Shop, 'locale'>, job: JobView): ThingToDo[] {
@@ -34,7 +35,7 @@ export function thingsMissing(shop: Pick<Shop, 'locale'>, job: JobView): ThingTo
   ];
 }
 
-/** What the maker should look at before sending, though it can be sent: soft prints, bare garments, garments without counts. */
+/** What the maker should look at before sending, though it can be sent: soft prints, prints near a seam, bare garments, garments without counts. */
 export function thingsToLookAt(shop: Pick<Shop, 'locale' | 'unit'>, job: JobView): string[] {
   const t = translatorFor(shop.locale, 'send.look');
   const { garments, prints } = job.draft.layout;
@@ -51,6 +52,7 @@ export function thingsToLookAt(shop: Pick<Shop, 'locale' | 'unit'>, job: JobView
       };
       return [t('soft', { print: print.name, ...lengths })];
     }),
+    ...fitToLookAt(shop, job.draft.layout),
     ...garments
       .filter(({ garmentId }) => prints.length > 0 && !prints.some(({ garmentIds }) => garmentIds.includes(garmentId)))
       .map(({ name }) => t('bare', { garment: name })),
