@@ -27,6 +27,7 @@ import { TableHeader, type TableJob } from './table-header';
 import { tableKeys } from './table-keys';
 import { useDraftKeeper } from './use-draft-keeper';
 import { useSaid } from './use-said';
+import { useTableCommands } from './use-table-commands';
 import { useUpload } from './use-upload';
 
 /** What the line along the top shows: every size of one garment, one of them chosen. */
@@ -59,7 +60,8 @@ export function LayoutTable({ job, unit, draft, pictures: first, locked, saveDra
   const said = useSaid(editor);
   const refresh = useCallback(() => router.refresh(), [router]);
   const { keeper, saving } = useDraftKeeper(editor.history.present, draft, saveDraft, refresh);
-  const onKeyDown = useMemo(() => tableKeys(change), []);
+  const { perform, refused } = useTableCommands(editor, change);
+  const onKeyDown = useMemo(() => tableKeys(perform, () => {}), [perform]);
   const onChoose = useCallback(
     (size: SizeKey) => change((before) => withSelection(before, (layout, now) => selectSize(layout, now, size))),
     [],
@@ -142,7 +144,7 @@ export function LayoutTable({ job, unit, draft, pictures: first, locked, saveDra
         </main>
       )}
       <p role="status" className="visually-hidden">
-        {said}
+        {refused ?? said}
       </p>
       {saving.kind === 'changedElsewhere' ? (
         <ChangedElsewhere

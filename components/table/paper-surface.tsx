@@ -11,8 +11,9 @@ import { tapesFor } from '@/lib/domain/layout/tape';
 import { type ChosenPrint, chosenPrint } from '@/lib/editor/chosen-print';
 import { FRAME_CORNERS, type FrameCorner, frameCorners } from '@/lib/editor/print-frame';
 import { type ShownFlat, shownFlat } from '@/lib/editor/shown-flat';
-import { shownLayout, type TableEditor } from '@/lib/editor/table-editor';
+import { shownLayout, type TableEditor, wholeLayout } from '@/lib/editor/table-editor';
 import { pxAt } from '@/lib/editor/viewport';
+import { isPinned } from '@/lib/editor/working-aids';
 import { sizeWords } from '@/lib/messages/reading-words';
 import styles from './paper.module.css';
 import { PaperScene } from './paper-scene';
@@ -51,7 +52,7 @@ export function PaperSurface({ surface, view, editor, change, href, onFiles }: P
       })
     : undefined;
   useFocusKept(surface, selection?.printId ?? null);
-  const isBare = shown && selection && printsOn(layout, selection).length === 0;
+  const isBare = shown && selection && printsOn(wholeLayout(editor), selection).length === 0;
   return (
     <div
       ref={surface}
@@ -94,7 +95,9 @@ type LaidOutProps = Pick<PaperSurfaceProps, 'editor' | 'change' | 'href'> & { vi
 
 function LaidOut({ editor, change, href, view, shown }: LaidOutProps) {
   const layout = shownLayout(editor);
-  const { selection, unit, locked } = editor;
+  const { selection, unit } = editor;
+  // A pinned print lies as fast as a signed-off one.
+  const locked = editor.locked || isPinned(editor, selection?.printId ?? '');
   const { viewport, widthPx, heightPx } = view;
   const { flat } = shown;
   const chosen = chosenPrint({ layout, selection });

@@ -9,13 +9,14 @@ import { shownFlat } from '@/lib/editor/shown-flat';
 import { type Snap, tradeSnap } from '@/lib/editor/snapping';
 import {
   afterDrag,
+  shownLayout,
   type TableEditor,
-  tableState,
   whileDragging,
   withoutDrag,
   withSelection,
 } from '@/lib/editor/table-editor';
 import { mmAt } from '@/lib/editor/viewport';
+import { isPinned } from '@/lib/editor/working-aids';
 import type { PaperView } from './use-paper-view';
 import type { Change } from './use-reading';
 
@@ -70,7 +71,7 @@ export function usePaperPointer(
   }
 
   function cornerInHand(corner: HTMLElement, atPx: Point, { viewport }: PaperView): Hand | null {
-    if (editor.locked) return null;
+    if (editor.locked || isPinned(editor, editor.selection?.printId ?? '')) return null;
     const at = mmAt(viewport, atPx);
     const corners = { x: Number(corner.dataset.xMm), y: Number(corner.dataset.yMm) };
     return {
@@ -158,7 +159,8 @@ export function usePaperPointer(
 }
 
 function printUnder(editor: TableEditor, atMm: Point, reachMm: number): string | null {
-  const { layout, selection } = tableState(editor);
+  const layout = shownLayout(editor);
+  const { selection } = editor;
   const shown = shownFlat({ layout, selection });
   if (!(selection && shown)) return null;
   // What is in hand stays in hand under what lies over it.

@@ -27,6 +27,11 @@ export function canEditPrint(state: TableState): boolean {
   return !state.locked && chosenPrint(state) !== null;
 }
 
+/** Whether the print in hand can be moved, sized or turned: it can be changed and is not pinned. */
+export function canMovePrint(state: TableState): boolean {
+  return canEditPrint(state) && !state.pinned.includes(state.selection?.printId ?? '');
+}
+
 /** The print in hand. Throws without one: `canRun` was not asked. */
 export function printInHand(state: TableState): ChosenPrint {
   const chosen = chosenPrint(state);

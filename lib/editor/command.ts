@@ -18,16 +18,55 @@ export const COMMAND_IDS = [
   'setLocation',
   'renamePrint',
   'fitSizes',
+  'stepSize',
+  'stepTurn',
+  'setGarments',
+  'raisePrint',
+  'lowerPrint',
+  'layOnTop',
+  'layAtBottom',
+  'duplicatePrint',
+  'mirrorPrint',
+  'mirrorSleeve',
+  'copySide',
 ] as const;
 export type CommandId = (typeof COMMAND_IDS)[number];
 
 /** What an undo step is called: a command, or taking over what somebody else saved. */
 export type EditLabel = CommandId | 'takeTheirs';
 
-/** What a command is given: the layout, what lies on the table, the shop's unit, and whether the layout is signed off. */
+/** Why a command cannot run now; the catalogue has a sentence for each. */
+export const COMMAND_REFUSALS = [
+  'signedOff',
+  'noGarment',
+  'noPrint',
+  'pinned',
+  'tooManyPrints',
+  'onTop',
+  'atBottom',
+  'noUsualPlace',
+  'noMirror',
+  'notASleeve',
+  'suitsNoOther',
+  'oneSide',
+  'oneSize',
+  'oneGarment',
+  'noOtherPrint',
+  'noneHidden',
+  'nothingToUndo',
+  'nothingToRedo',
+  'notNow',
+] as const;
+export type CommandRefusal = (typeof COMMAND_REFUSALS)[number];
+
+/**
+ * What a command is given: the layout, what lies on the table, the prints pinned against moving (by id), the shop's unit,
+ * and whether the layout is signed off.
+ */
 export type TableState = {
   readonly layout: LayoutDocument;
   readonly selection: Selection | null;
+  readonly pinned: readonly string[];
   readonly unit: LengthUnit;
   readonly locked: boolean;
 };
@@ -41,5 +80,26 @@ export type Command<Arguments> = {
   /** Key strokes that run it, as `strokeText` writes them. */
   readonly keys: readonly string[];
   readonly canRun: (state: TableState) => boolean;
+  /** What it acts on: the print in hand unless said. */
+  readonly needs?: 'garment';
+  /** Why it cannot run where what it acts on is there. */
+  readonly otherwise?: CommandRefusal;
   readonly run: (state: TableState, args: Arguments) => LayoutDocument;
 };
+
+/**
+ * Why a command cannot run, null when it can. Its `canRun` alone decides; what stands in the way is then looked for from
+ * the most general to the command's own reason.
+ */
+export function refusalOf<Arguments>(
+  { canRun, needs, otherwise }: Pick<Command<Arguments>, 'canRun' | 'needs' | 'otherwise'>,
+  state: TableState,
+): CommandRefusal | null {
+  if (canRun(state)) return null;
+  const { selection, pinned, locked } = state;
+  if (locked) return 'signedOff';
+  if (!selection) return 'noGarment';
+  if (needs === 'garment') return otherwise ?? 'notNow';
+  if (selection.printId === null) return 'noPrint';
+  return pinned.includes(selection.printId) && otherwise === undefined ? 'pinned' : (otherwise ?? 'notNow');
+}

@@ -2,6 +2,9 @@ import type { ArtRef } from '@/lib/domain/art/art-ref';
 import { inkHeightUm, widthForHeightUm } from '@/lib/domain/layout/placement';
 import { type Micrometres, roundUm, UM_PER_INCH, UM_PER_MM } from '@/lib/domain/measure/length';
 
+/** As many prints as a layout document takes. */
+export const MOST_PRINTS = 100;
+
 /** The longer side of the smallest and the largest print that can be set (common practice, no source). */
 export const SMALLEST_PRINT_UM: Micrometres = UM_PER_INCH / 4;
 export const LARGEST_PRINT_UM: Micrometres = 60 * UM_PER_INCH;

@@ -13,3 +13,16 @@ export function nameFromFile(fileName: string): string | null {
   const bare = base.replace(/\.[a-z0-9]{1,5}$/i, '').replace(/[_]+/g, ' ');
   return printName(bare.slice(0, LONGEST_PRINT_NAME));
 }
+
+/** The name of another one like it: `Crest 2` after `Crest`, the first number that no print of the layout has. */
+export function nextName(name: string, prints: readonly { readonly name: string }[]): string {
+  const taken = new Set(prints.map((print) => print.name));
+  const base = name.replace(/ \d{1,3}$/, '');
+  for (let number = 2; ; number += 1) {
+    const ending = ` ${number}`;
+    // A character of two units is not cut in half.
+    const start = base.slice(0, LONGEST_PRINT_NAME - ending.length).replace(/[\ud800-\udbff]$/, '');
+    const next = `${start.trimEnd()}${ending}`;
+    if (!taken.has(next)) return next;
+  }
+}

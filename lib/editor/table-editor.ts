@@ -6,29 +6,52 @@ import { firstSelection, followedSelection, type Selection, settledSelection } f
 
 /**
  * The table while it is worked at. `held` is the layout as a drag in progress would leave it: shown, but neither saved nor
- * in the history until the pointer lets go.
+ * in the history until the pointer lets go. `hidden` and `pinned` (print ids) are working aids of this table: nobody agrees
+ * to them, so they are no part of the document that is saved and sealed.
  */
 export type TableEditor = {
   readonly history: History;
   readonly held: LayoutDocument | null;
   readonly selection: Selection | null;
+  readonly hidden: readonly string[];
+  readonly pinned: readonly string[];
   readonly unit: LengthUnit;
   readonly locked: boolean;
 };
 
 /** A table laid out with a layout for the first time. */
 export function newTableEditor(layout: LayoutDocument, unit: LengthUnit, locked: boolean): TableEditor {
-  return { history: newHistory(layout), held: null, selection: firstSelection(layout), unit, locked };
+  const selection = firstSelection(layout);
+  return { history: newHistory(layout), held: null, selection, hidden: [], pinned: [], unit, locked };
 }
 
 /** What commands are asked about: the layout as it stands, without a drag in progress. */
-export function tableState({ history, selection, unit, locked }: TableEditor): TableState {
-  return { layout: history.present, selection, unit, locked };
+export function tableState({ history, selection, pinned, unit, locked }: TableEditor): TableState {
+  return { layout: history.present, selection, pinned, unit, locked };
 }
 
-/** The layout to show: with the drag in progress, if there is one. */
-export function shownLayout({ history, held }: TableEditor): LayoutDocument {
+/** The whole layout as it looks now: with the drag in progress, if there is one, and with the hidden prints. */
+export function wholeLayout({ history, held }: TableEditor): LayoutDocument {
   return held ?? history.present;
+}
+
+/** The layout as the paper shows it: the same without the prints that are hidden while working. */
+export function shownLayout(editor: TableEditor): LayoutDocument {
+  return withoutHidden(wholeLayout(editor), editor.hidden);
+}
+
+const bared = new WeakMap<readonly string[], WeakMap<LayoutDocument, LayoutDocument>>();
+
+/** Kept by reference, so that what is drawn from it is drawn again only when something changed. */
+function withoutHidden(layout: LayoutDocument, hidden: readonly string[]): LayoutDocument {
+  if (!layout.prints.some(({ printId }) => hidden.includes(printId))) return layout;
+  const known = bared.get(hidden) ?? new WeakMap<LayoutDocument, LayoutDocument>();
+  bared.set(hidden, known);
+  const already = known.get(layout);
+  if (already) return already;
+  const shown = { ...layout, prints: layout.prints.filter(({ printId }) => !hidden.includes(printId)) };
+  known.set(layout, shown);
+  return shown;
 }
 
 /** The table after a command; the very same table when it cannot run or changes nothing. `continues`: see `recorded`. */
@@ -52,7 +75,7 @@ export function whileDragging<Arguments>(
   const state = tableState(editor);
   if (!command.canRun(state)) return editor;
   const held = command.run(state, args);
-  return held === shownLayout(editor) ? editor : { ...editor, held };
+  return held === wholeLayout(editor) ? editor : { ...editor, held };
 }
 
 /** The table when the drag is let go: what was shown is done, as one step. */

@@ -9,10 +9,8 @@ import {
   locationsFitting,
 } from '@/lib/domain/layout/locations';
 import type { Command, TableState } from '../command';
+import { MOST_PRINTS } from '../print-limits';
 import { printName } from '../print-name';
-
-/** As many prints as a layout document takes. */
-const MOST_PRINTS = 100;
 
 type AddPrint = {
   readonly printId: string;
@@ -27,6 +25,8 @@ type AddPrint = {
 export const addPrint: Command<AddPrint> = {
   id: 'addPrint',
   keys: [],
+  needs: 'garment',
+  otherwise: 'tooManyPrints',
   canRun: ({ layout, selection, locked }) => !locked && selection !== null && layout.prints.length < MOST_PRINTS,
   run: (state, { printId, name, art, locationId, newId }) => {
     const print = startingPrint(state.layout, art, {

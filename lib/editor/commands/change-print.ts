@@ -1,7 +1,7 @@
 import { LOCATIONS, type LocationId } from '@/lib/domain/layout/locations';
 import { startingGroups } from '@/lib/domain/layout/starting-groups';
 import { type Centidegrees, normaliseTurn } from '@/lib/domain/measure/angle';
-import { canEditPrint, printInHand, withPrint } from '../chosen-print';
+import { canEditPrint, canMovePrint, printInHand, withPrint } from '../chosen-print';
 import type { Command } from '../command';
 import { printName } from '../print-name';
 
@@ -20,7 +20,7 @@ export const removePrint: Command<void> = {
 export const setTurn: Command<{ readonly turnCentideg: Centidegrees }> = {
   id: 'setTurn',
   keys: [],
-  canRun: canEditPrint,
+  canRun: canMovePrint,
   run: (state, { turnCentideg }) => {
     const turn = Number.isFinite(turnCentideg) ? normaliseTurn(Math.round(turnCentideg)) + 0 : 0;
     return withPrint(state.layout, printInHand(state).print.printId, (print) =>
@@ -33,7 +33,7 @@ export const setTurn: Command<{ readonly turnCentideg: Centidegrees }> = {
 export const setLocation: Command<{ readonly locationId: LocationId; readonly newId: () => string }> = {
   id: 'setLocation',
   keys: [],
-  canRun: canEditPrint,
+  canRun: canMovePrint,
   run: (state, { locationId, newId }) => {
     const { print } = printInHand(state);
     if (print.locationId === locationId) return state.layout;

@@ -2,7 +2,7 @@ import { acrossSign } from '@/lib/domain/layout/placement';
 import { sameSize } from '@/lib/domain/layout/sizes';
 import { startingGroups } from '@/lib/domain/layout/starting-groups';
 import { type Micrometres, UM_PER_MM } from '@/lib/domain/measure/length';
-import { canEditPrint, printInHand, withReadings } from '../chosen-print';
+import { canMovePrint, printInHand, withReadings } from '../chosen-print';
 import type { Command, TableState } from '../command';
 import { heldReadingUm } from '../print-limits';
 import { nudgeUm, type Snap, snappedAcrossUm, snappedUm } from '../snapping';
@@ -14,7 +14,7 @@ type MovePrint = { readonly byXMm: number; readonly byYMm: number; readonly snap
 export const movePrint: Command<MovePrint> = {
   id: 'movePrint',
   keys: [],
-  canRun: canEditPrint,
+  canRun: canMovePrint,
   run: (state, { byXMm, byYMm, snap }) => {
     const chosen = printInHand(state);
     const { dropUm, acrossUm } = chosen.group;
@@ -32,7 +32,7 @@ export type NudgeDirection = 'up' | 'down' | 'left' | 'right';
 export const nudgePrint: Command<{ readonly direction: NudgeDirection; readonly stride: boolean }> = {
   id: 'nudgePrint',
   keys: ['ArrowUp', 'ArrowDown', 'ArrowLeft', 'ArrowRight'].flatMap((key) => [key, `Shift+${key}`]),
-  canRun: canEditPrint,
+  canRun: canMovePrint,
   run: (state, { direction, stride }) => {
     const chosen = printInHand(state);
     const step = nudgeUm(state.unit, stride);
@@ -51,7 +51,7 @@ export const nudgePrint: Command<{ readonly direction: NudgeDirection; readonly 
 export const setDrop: Command<{ readonly dropUm: Micrometres }> = {
   id: 'setDrop',
   keys: [],
-  canRun: canEditPrint,
+  canRun: canMovePrint,
   run: (state, { dropUm }) => withReadings(state.layout, printInHand(state), { dropUm: heldReadingUm(dropUm) }),
 };
 
@@ -59,7 +59,7 @@ export const setDrop: Command<{ readonly dropUm: Micrometres }> = {
 export const setAcross: Command<{ readonly acrossUm: Micrometres }> = {
   id: 'setAcross',
   keys: [],
-  canRun: canEditPrint,
+  canRun: canMovePrint,
   run: (state, { acrossUm }) => withReadings(state.layout, printInHand(state), { acrossUm: heldReadingUm(acrossUm) }),
 };
 
@@ -67,7 +67,7 @@ export const setAcross: Command<{ readonly acrossUm: Micrometres }> = {
 export const centrePrint: Command<void> = {
   id: 'centrePrint',
   keys: [],
-  canRun: (state) => canEditPrint(state) && usualPlace(state) !== null,
+  canRun: (state) => canMovePrint(state) && usualPlace(state) !== null,
   run: (state) => withReadings(state.layout, printInHand(state), usualPlace(state) ?? {}),
 };
 

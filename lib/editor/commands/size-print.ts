@@ -3,7 +3,7 @@ import type { Print } from '@/lib/domain/layout/document';
 import { LOCATIONS } from '@/lib/domain/layout/locations';
 import { type PlacedPrint, placeArt, readingsFromBox, widthForHeightUm } from '@/lib/domain/layout/placement';
 import type { Micrometres } from '@/lib/domain/measure/length';
-import { type ChosenPrint, canEditPrint, printInHand, withReadings } from '../chosen-print';
+import { type ChosenPrint, canMovePrint, printInHand, withReadings } from '../chosen-print';
 import type { Command } from '../command';
 import { type FrameCorner, frameCorners, oppositeCorner } from '../print-frame';
 import { heldReadingUm, heldWidthUm } from '../print-limits';
@@ -20,7 +20,7 @@ type ResizePrint = { readonly corner: FrameCorner; readonly toMm: Point; readonl
 export const resizePrint: Command<ResizePrint> = {
   id: 'resizePrint',
   keys: [],
-  canRun: canEditPrint,
+  canRun: canMovePrint,
   run: (state, { corner, toMm, snap }) => {
     const chosen = printInHand(state);
     const { print, group } = chosen;
@@ -38,7 +38,7 @@ export const resizePrint: Command<ResizePrint> = {
 export const setWidth: Command<{ readonly widthUm: Micrometres }> = {
   id: 'setWidth',
   keys: [],
-  canRun: canEditPrint,
+  canRun: canMovePrint,
   run: (state, { widthUm }) => {
     const chosen = printInHand(state);
     return withReadings(state.layout, chosen, { widthUm: heldWidthUm(chosen.print.content.art, widthUm) });
@@ -49,7 +49,7 @@ export const setWidth: Command<{ readonly widthUm: Micrometres }> = {
 export const setHeight: Command<{ readonly heightUm: Micrometres }> = {
   id: 'setHeight',
   keys: [],
-  canRun: canEditPrint,
+  canRun: canMovePrint,
   run: (state, { heightUm }) => {
     const chosen = printInHand(state);
     const { art } = chosen.print.content;

@@ -3,7 +3,7 @@ import type { LayoutDocument, SizeGroup, SizeKey } from '@/lib/domain/layout/doc
 import type { LocationId } from '@/lib/domain/layout/locations';
 import type { LengthUnit } from '@/lib/domain/measure/length';
 import { printInHand } from '@/lib/editor/chosen-print';
-import { selectPrint, selectSize } from '@/lib/editor/selection';
+import { selectGarment, selectPrint, selectSize } from '@/lib/editor/selection';
 import { newTableEditor, type TableEditor, tableState, withSelection } from '@/lib/editor/table-editor';
 import { LEAF, teeWithPrints } from '../layout/sample-layout';
 
@@ -19,11 +19,12 @@ export function tableWith(
   return showing(newTableEditor(teeWithPrints(locationIds, art), unit, false), ADULT_M, locationIds[0] ?? null);
 }
 
-/** The same table with another size shown and another print in hand. */
-export function showing(editor: TableEditor, size: SizeKey, printId: string | null): TableEditor {
-  return withSelection(editor, (layout, selection) =>
-    selectPrint(layout, selectSize(layout, selection, size), printId),
-  );
+/** The same table with another size shown and another print in hand; another garment too where one is named. */
+export function showing(editor: TableEditor, size: SizeKey, printId: string | null, garmentId?: string): TableEditor {
+  return withSelection(editor, (layout, selection) => {
+    const garment = garmentId === undefined ? selection : selectGarment(layout, selection, garmentId);
+    return selectPrint(layout, selectSize(layout, garment, size), printId);
+  });
 }
 
 /** The readings of the print in hand on the size shown. */
