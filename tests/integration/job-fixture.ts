@@ -4,6 +4,7 @@ import sharp from 'sharp';
 import { starterChart } from '@/lib/domain/garment/starter-charts';
 import type { LayoutDocument } from '@/lib/domain/layout/document';
 import { addGarment, blankFromChart, setCounts, startingPrint } from '@/lib/domain/layout/garment-edits';
+import type { FitNotes } from '@/lib/domain/revision/fit-notes';
 import type { ArtView } from '@/lib/server/art/list-art';
 import { receiveArt } from '@/lib/server/art/receive-art';
 import type { MakerAccess, MakerAccessFields } from '@/lib/server/auth/maker-access';
@@ -104,9 +105,9 @@ function withCrest(layout: LayoutDocument, art: ArtView): LayoutDocument {
 }
 
 /** Sends the working copy as it is now. */
-export async function sendNow(maker: MakerAccess, jobId: string, revisionId = newId()) {
-  const draft = await reader().draft.findUniqueOrThrow({ where: { jobId } });
-  return sendRevision(maker, jobId, { draftVersion: draft.version, note: 'Please look it over.', revisionId });
+export async function sendNow(maker: MakerAccess, jobId: string, revisionId = newId(), fitNotes: FitNotes = {}) {
+  const { version: draftVersion } = await reader().draft.findUniqueOrThrow({ where: { jobId } });
+  return sendRevision(maker, jobId, { draftVersion, note: 'Please look it over.', fitNotes, revisionId });
 }
 
 /** Makes every print a little wider: the smallest change that is one. */
