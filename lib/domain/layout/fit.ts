@@ -1,17 +1,21 @@
-import { type FlatLineName, type FrozenFlat, PRESSABLE_LINES } from '../garment/flat';
-import { type Clearance, chainsMeet, clearanceBetween, isInside, type Polyline } from '../geometry/clearance';
-import { flattened } from '../geometry/path';
-import { pathFromData } from '../geometry/path-data';
+import type { FlatLineName, FrozenFlat } from '../garment/flat';
+import { boxGap, type Clearance, chainsMeet, clearanceBetween, isInside, type Polyline } from '../geometry/clearance';
 import type { Point } from '../geometry/point';
-import { type Micrometres, umFromInches, umFromMm } from '../measure/length';
+import { type Micrometres, mmFromUm, umFromInches, umFromMm } from '../measure/length';
+import { type CutTolerance, variesUm } from './fit-cut';
+import { gapUm } from './fit-gaps';
+import { chainsOf, type LineChain } from './flat-chains';
+import { beyondArmholes, outsideOf } from './ink-beyond';
+import { LOCATIONS, type LocationId } from './locations';
 import type { PlacedPrint } from './placement';
 
-/** What can be wrong with where a print lies on one size. The first two cannot be pressed as they are. */
+/** What can be wrong with where a print lies on one size. The first three cannot be pressed as they are. */
 export type FitKind = 'offGarment' | 'crossesSeam' | 'widerThanArmholes' | 'nearSeam' | 'withinCut' | 'beyondPlaten';
 
 /**
  * One finding on one size. `um` is how near the ink comes to the line (`nearSeam`, `withinCut`), how far it reaches
- * beyond (`offGarment`, `widerThanArmholes`, `beyondPlaten`), or 0 (`crossesSeam`). `at` is where, in mm on the flat.
+ * beyond (`offGarment`, `widerThanArmholes`, `beyondPlaten`), or 0 (`crossesSeam`); `neededUm` how far it should keep off.
+ * `at` is where on the ink, in mm on the flat.
  */
 export type FitFinding = {
   readonly kind: FitKind;
@@ -21,129 +25,103 @@ export type FitFinding = {
   readonly at: Point;
 };
 
-/** Largest print a common press takes in one go, 16 × 20 in (common practice, no source). */
-export const USUAL_PLATEN_UM = { widthUm: umFromInches(16), heightUm: umFromInches(20) } as const;
+/** What a press takes in one go. */
+export type Platen = { readonly widthUm: Micrometres; readonly heightUm: Micrometres };
 
-/** How near ink may come to a line, where nothing else is said: half an inch (common practice, no source). */
-const USUAL_GAP_UM = umFromInches(1 / 2);
+/** Largest print a common press takes, 16 × 20 in (common practice, no source). */
+export const USUAL_PLATEN_UM: Platen = { widthUm: umFromInches(16), heightUm: umFromInches(20) };
 
-/** Lines that ask for more room than usual (common practice, no source). */
-const GAP_UM: Readonly<Partial<Record<FlatLineName, Micrometres>>> = {
-  collarSeam: umFromInches(3 / 4),
-  armhole: umFromInches(1),
-  sideSeam: umFromInches(1),
-  hem: umFromInches(1),
+/** What a fit is judged by besides the flat: where the print is meant to be, how the blank's cut varies, the press. */
+export type FitRules = {
+  readonly locationId: LocationId;
+  readonly cutToleranceUm: CutTolerance;
+  /** The usual one when left out. */
+  readonly platenUm?: Platen;
 };
 
-/** Which way a garment's cutting varies at a line; lines a drop is taken from do not count, the tape starts there. */
-const CUT_DIRECTION: Readonly<Partial<Record<FlatLineName, 'across' | 'long'>>> = {
-  armhole: 'across',
-  sideSeam: 'across',
-  hem: 'long',
-};
-
-type CutTolerance = { readonly acrossUm: Micrometres; readonly longUm: Micrometres };
-
-/** How a placed print fits one flat: every finding, worst kind first; none when it can be pressed as it lies. */
+/**
+ * How a placed print fits one flat: every finding, those that cannot be pressed first; none when it can be pressed as it
+ * lies. Each line of the garment is said once, where the ink is nearest to it.
+ *
+ * `nearSeam`: nearer than the line's threshold at this location. `withinCut`: far enough by that threshold, yet nearer
+ * than a garment cut within its chart's tolerance may bring the line.
+ */
 export function fitOnSize(
-  placed: Pick<PlacedPrint, 'inkOutline' | 'inkBox'>,
+  { inkOutline, inkBox }: Pick<PlacedPrint, 'inkOutline' | 'inkBox'>,
   flat: FrozenFlat,
-  cut: CutTolerance,
-  platen: { widthUm: Micrometres; heightUm: Micrometres } = USUAL_PLATEN_UM,
+  { locationId, cutToleranceUm, platenUm = USUAL_PLATEN_UM }: FitRules,
 ): FitFinding[] {
-  const ring = closedRing(placed.inkOutline);
-  const chains = chainsOf(flat);
+  const ring = closedRing(inkOutline);
+  const { outline, lines } = chainsOf(flat);
+  const location = LOCATIONS[locationId];
+  const rooms = lines.map(({ line, chain, box }): Room => {
+    const needed = gapUm(line, locationId);
+    const varies = variesUm(line, location, cutToleranceUm);
+    return { line, chain, box, needed, varies };
+  });
+  // Most lines are nowhere near: their boxes alone say so.
+  const near = rooms.filter(({ box, needed, varies }) => boxGap(inkBox, box) < mmFromUm(Math.max(needed, varies)));
+  const crossed = near.filter(({ chain }) => lies(chain, ring));
   return [
-    ...offGarment(ring, chains.outline),
-    ...lineFindings(ring, chains, cut),
-    ...beyondPlaten(placed.inkBox, platen),
+    ...offGarment(ring, outline),
+    ...crossings(ring, crossed, flat),
+    ...nearFindings(
+      ring,
+      near.filter((room) => !crossed.some(({ line }) => line === room.line)),
+    ),
+    ...beyondPlaten(inkBox, platenUm),
   ];
 }
 
+/** A line with the room a print has to leave it, micrometres. */
+type Room = LineChain & { readonly needed: Micrometres; readonly varies: Micrometres };
+
+/** Whether a line runs under the ink: across its edge, or wholly within. */
+function lies(chain: Polyline, ring: Polyline): boolean {
+  const [first] = chain;
+  return chainsMeet(ring, chain) || (first !== undefined && isInside(first, ring));
+}
+
 function offGarment(ring: Polyline, outline: Polyline): FitFinding[] {
-  const outside = ring.filter((point) => !isInside(point, outline));
-  if (outside.length === 0) return [];
-  const reaches = outside.map((point) => ({ point, mm: clearanceBetween([point, point], outline).distance }));
-  const farthest = reaches.reduce((far, each) => (each.mm > far.mm ? each : far));
-  return [{ kind: 'offGarment', line: null, um: umFromMm(farthest.mm), neededUm: 0, at: farthest.point }];
+  const farthest = outsideOf(ring, outline);
+  return farthest ? [{ kind: 'offGarment', line: null, um: farthest.um, neededUm: 0, at: farthest.at }] : [];
 }
 
-function lineFindings(ring: Polyline, chains: Chains, cut: CutTolerance): FitFinding[] {
-  const crossed = chains.lines.filter(({ chain }) => chainsMeet(ring, chain));
-  const armholes = crossed.filter(({ line }) => line === 'armhole');
-  const crossings = crossed
-    .filter(({ line }) => armholes.length < 2 || line !== 'armhole')
-    .map(
-      ({ line, chain }): FitFinding => ({
-        kind: 'crossesSeam',
-        line,
-        um: 0,
-        neededUm: gapUm(line),
-        at: clearanceBetween(ring, chain).from,
-      }),
-    );
-  const near = chains.lines.flatMap(({ line, chain }): FitFinding[] => {
-    if (crossed.some((each) => each.chain === chain)) return [];
-    return nearFinding(clearanceBetween(ring, chain), line, cut);
-  });
-  return [...crossings, ...(armholes.length >= 2 ? [widerThanArmholes(ring, armholes)] : []), ...near];
+function crossings(ring: Polyline, crossed: readonly Room[], flat: Pick<FrozenFlat, 'side'>): FitFinding[] {
+  const wider = beyondArmholes(ring, crossed, flat.side);
+  const seams = wider ? crossed.filter(({ line }) => line !== 'armhole') : crossed;
+  const once = seams.filter(({ line }, index) => seams.findIndex((other) => other.line === line) === index);
+  return [
+    ...once.map(({ line, chain, needed }): FitFinding => {
+      return { kind: 'crossesSeam', line, um: 0, neededUm: needed, at: clearanceBetween(ring, chain).from };
+    }),
+    ...(wider
+      ? [{ kind: 'widerThanArmholes', line: 'armhole', um: wider.um, neededUm: 0, at: wider.at } as const]
+      : []),
+  ];
 }
 
-function nearFinding({ distance, from }: Clearance, line: FlatLineName, cut: CutTolerance): FitFinding[] {
+/** Of several runs of a line, the one that leaves the least room is said. */
+function nearFindings(ring: Polyline, rooms: readonly Room[]): FitFinding[] {
+  const nearest = new Map<FlatLineName, FitFinding>();
+  for (const room of rooms) {
+    const finding = nearFinding(clearanceBetween(ring, room.chain), room);
+    if (finding && finding.um < (nearest.get(room.line)?.um ?? Number.POSITIVE_INFINITY)) {
+      nearest.set(room.line, finding);
+    }
+  }
+  return [...nearest.values()];
+}
+
+function nearFinding({ distance, from }: Clearance, { line, needed, varies }: Room): FitFinding | null {
   const um = umFromMm(distance);
-  const neededUm = gapUm(line);
-  if (um < neededUm) return [{ kind: 'nearSeam', line, um, neededUm, at: from }];
-  const direction = CUT_DIRECTION[line];
-  const variesUm = direction === 'across' ? cut.acrossUm : direction === 'long' ? cut.longUm : 0;
-  return um < variesUm ? [{ kind: 'withinCut', line, um, neededUm: variesUm, at: from }] : [];
+  if (um < needed) return { kind: 'nearSeam', line, um, neededUm: needed, at: from };
+  return um < varies ? { kind: 'withinCut', line, um, neededUm: varies, at: from } : null;
 }
 
-function widerThanArmholes(ring: Polyline, armholes: readonly LineChain[]): FitFinding {
-  const inner = Math.min(...armholes.flatMap(({ chain }) => chain.map(({ x }) => Math.abs(x))));
-  const widest = ring.reduce((far, point) => (Math.abs(point.x) > Math.abs(far.x) ? point : far));
-  return {
-    kind: 'widerThanArmholes',
-    line: 'armhole',
-    um: umFromMm(Math.abs(widest.x) - inner),
-    neededUm: 0,
-    at: widest,
-  };
-}
-
-function beyondPlaten(
-  { x, y, width, height }: PlacedPrint['inkBox'],
-  platen: { widthUm: number; heightUm: number },
-): FitFinding[] {
+function beyondPlaten({ x, y, width, height }: PlacedPrint['inkBox'], platen: Platen): FitFinding[] {
   const um = Math.max(umFromMm(width) - platen.widthUm, umFromMm(height) - platen.heightUm);
   return um > 0 ? [{ kind: 'beyondPlaten', line: null, um, neededUm: 0, at: { x, y } }] : [];
-}
-
-function gapUm(line: FlatLineName): Micrometres {
-  return GAP_UM[line] ?? USUAL_GAP_UM;
-}
-
-type LineChain = { readonly line: FlatLineName; readonly chain: Polyline };
-type Chains = { readonly outline: Polyline; readonly lines: readonly LineChain[] };
-
-const chainsByFlat = new WeakMap<FrozenFlat, Chains>();
-
-/** Flats do not change: each is cut into straight pieces once. */
-function chainsOf(flat: FrozenFlat): Chains {
-  const known = chainsByFlat.get(flat);
-  if (known) return known;
-  const chains: Chains = {
-    outline: straightened(flat.outline)[0] ?? [],
-    lines: flat.lines
-      .filter(({ line }) => !PRESSABLE_LINES.has(line))
-      .flatMap(({ line, d }) => straightened(d).map((chain) => ({ line, chain }))),
-  };
-  chainsByFlat.set(flat, chains);
-  return chains;
-}
-
-/** Pieces of a garment-sized curve cut into 24 stray from it by less than 0.1 mm. */
-function straightened(d: string): Polyline[] {
-  return flattened(pathFromData(d), 24);
 }
 
 function closedRing(outline: readonly Point[]): Polyline {

@@ -30,7 +30,11 @@ export function printFit(layout: Pick<LayoutDocument, 'garments'>, print: Print)
 function sizeFit(garmentId: string, offered: OfferedSize, print: Print): SizeFit {
   const flat = flatOf(offered.blank.kind, offered.size, print.side);
   const placed = placedPrint(print, keyOf(offered), flat);
-  return { garmentId, offered, findings: fitOnSize(placed, flat, offered.blank.cutToleranceUm) };
+  return {
+    garmentId,
+    offered,
+    findings: fitOnSize(placed, flat, { locationId: print.locationId, cutToleranceUm: offered.blank.cutToleranceUm }),
+  };
 }
 
 /** The ordered sizes of a garment on which some print of one side does not fit as it lies. */

@@ -91,6 +91,12 @@ export const LOCATIONS: Readonly<Record<LocationId, Location>> = {
     byKind: {
       vNeckTee: { adult: inches(10, 13, 2), youth: inches(7.5, 10, 1.75) },
       pulloverHood: { adult: inches(10, 10, 2.5), youth: inches(7.5, 5, 2.5) },
+      raglan: {
+        adult: inches(10, 13, 3),
+        youth: inches(7.5, 10, 2.5),
+        toddler: inches(5, 6, 1.75),
+        infant: inches(4, 5, 1.5),
+      },
     },
   },
   centreChest: {
@@ -103,6 +109,14 @@ export const LOCATIONS: Readonly<Record<LocationId, Location>> = {
       youth: inches(5.5, 5, 2.5),
       toddler: inches(4, 4, 1.5),
       infant: inches(4, 4, 1.5),
+    },
+    byKind: {
+      pulloverHood: {
+        adult: inches(7, 6, 3),
+        youth: inches(5.5, 5, 2.5),
+        toddler: inches(3.5, 3.25, 1.5),
+        infant: inches(3, 2.5, 1.5),
+      },
     },
   },
   leftChest: chest('leftChest', 1),
@@ -133,6 +147,12 @@ export const LOCATIONS: Readonly<Record<LocationId, Location>> = {
       ...onHoods({ adult: inches(11, 12, 9.5), youth: inches(8, 7.5, 7.75) }),
       raglan: { adult: inches(9.5, 14, 4), youth: inches(7.25, 11, 3) },
       tank: { adult: inches(10, 14, 4) },
+      fittedTee: {
+        adult: inches(11, 14, 4),
+        youth: inches(8.5, 11, 3),
+        toddler: inches(5.5, 7, 2),
+        infant: inches(4, 6, 2),
+      },
     },
   },
   backNeck: {
@@ -166,7 +186,7 @@ export const LOCATIONS: Readonly<Record<LocationId, Location>> = {
     ...onChest,
     kinds: ADULT_TOPS,
     starting: { adult: inches(10, 10, 7), youth: inches(7, 6, 5.5) },
-    byKind: onHoods({ adult: inches(9, 9, 13), youth: inches(6, 5, 10.75) }),
+    byKind: onHoods({ adult: inches(9, 9, 13), youth: inches(6, 4.75, 10.75) }),
   },
   leftSleeve: sleeve('leftSleeve'),
   rightSleeve: sleeve('rightSleeve'),
@@ -212,6 +232,9 @@ function chest(id: 'leftChest' | 'rightChest', towards: 1 | -1): Location {
     byKind: {
       raglan: sided({ adult: inches(3, 3.5, 8, 3.5, 4.25), youth: inches(2.5, 2.5, 6, 2.5) }),
       tank: sided({ adult: inches(3, 3, 9.5, 3.5, 4) }),
+      // Their necks are wide for their chests.
+      vNeckTee: sided({ adult: inches(3.5, 4, 8, 4, 5), youth: inches(2.75, 2.5, 6.5, 3) }),
+      fittedTee: sided({ adult: inches(3.5, 4, 8, 4, 5), youth: inches(2.5, 2.5, 7, 3.25) }),
       polo: sided({ adult: inches(3.5, 3.5, 8.25, 4, 5), youth: inches(2.5, 2.5, 7, 3) }),
     },
   };

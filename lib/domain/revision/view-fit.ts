@@ -37,7 +37,7 @@ export function viewFit(print: Print, offered: OfferedSize): ViewFit {
   const flat = flatOf(offered.blank.kind, offered.size, print.side);
   const placed = placedPrint(print, keyOf(offered), flat);
   const stops = new Map(
-    fitOnSize(placed, flat, offered.blank.cutToleranceUm)
+    fitOnSize(placed, flat, { locationId: print.locationId, cutToleranceUm: offered.blank.cutToleranceUm })
       .filter(isStopping)
       .map(({ kind, line }) => [`${kind} ${line}`, { kind, line }]),
   );
