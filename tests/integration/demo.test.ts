@@ -1,11 +1,14 @@
+import sharp, { type OutputInfo } from 'sharp';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { sidesOnLine } from '@/lib/domain/revision/view';
 import { reader } from '@/lib/server/db/database';
 import { loadDemo } from '@/lib/server/demo/seed-demo';
 import { listJobs } from '@/lib/server/jobs/load-jobs';
 import { startPictureWork } from '@/lib/server/revisions/picture-work';
 import { pictureOf } from '@/lib/server/revisions/pictures';
 import { pictureToSend, printFile, sealedFile } from '@/lib/server/revisions/revision-files';
-import { sealedRevision } from '@/lib/server/revisions/sealed-files';
+import { revisionViewSchema } from '@/lib/server/revisions/revision-view';
+import { sealedRevision, sealedScene, sealedScenesOf } from '@/lib/server/revisions/sealed-files';
 import { type FreshDatabase, freshDatabase } from './database';
 import { someMaker } from './job-fixture';
 import { pngDensity } from './png-density';
@@ -17,6 +20,15 @@ beforeAll(async () => {
   expect(await loadDemo()).toEqual({ loaded: true });
 }, 120_000);
 afterAll(() => fresh.remove());
+
+/** How wide what is painted in one place of a line is, px, below the string. */
+function paintedWidthPx(rgba: Buffer, { width, height }: OutputInfo, leftPx: number, placePx: number): number {
+  const painted = Array.from({ length: placePx }, (_, x) => x).filter((x) => {
+    for (let y = 45; y < height; y += 1) if ((rgba[(y * width + leftPx + x) * 4 + 3] ?? 0) > 127) return true;
+    return false;
+  });
+  return (painted.at(-1) ?? 0) - (painted[0] ?? 0) + 1;
+}
 
 it('puts one job that waits and one that is signed off on the bench, and only once', async () => {
   const jobs = await listJobs(someMaker());
@@ -32,14 +44,38 @@ it('leaves nothing in the outbox that could be sent', async () => {
 });
 
 it('has every picture of its revisions made beside the pages, one revision after the other', async () => {
+  const [scenes, views] = await Promise.all([reader().revisionScene.count(), reader().revisionView.findMany()]);
+  const garments = views.flatMap(({ json }) => revisionViewSchema.parse(JSON.parse(json)).garments);
+  const lines = garments.reduce((sum, garment) => sum + sidesOnLine(garment).length, 0);
+  expect(lines).toBeGreaterThan(garments.length);
   const stop = startPictureWork();
-  await expect
-    .poll(() => reader().revisionPicture.count(), { timeout: 60_000 })
-    .toBe(await reader().revisionScene.count());
+  await expect.poll(() => reader().revisionPicture.count(), { timeout: 60_000 }).toBe(scenes + lines);
   await stop();
-  const [scenes, pictures] = await Promise.all([reader().revisionScene.count(), reader().revisionPicture.count()]);
-  expect(pictures).toBe(scenes);
 }, 90_000);
+
+it('gives the line of a garment as one picture, every size in a place of its own, at one scale', async () => {
+  const { revisionId, json } = await reader().revisionView.findFirstOrThrow({ orderBy: { madeAt: 'asc' } });
+  const [garment] = revisionViewSchema.parse(JSON.parse(json)).garments;
+  if (!garment) throw new Error('the demo shows no garment');
+  const [side] = sidesOnLine(garment);
+  const line = { kind: 'line', garmentId: garment.garmentId, side: side ?? 'front' } as const;
+  const webp = await pictureOf(revisionId, line);
+  const shown = await sealedScenesOf(revisionId, garment.garmentId);
+  const frameWidthMm = 2 * Math.max(...shown.map(({ box }) => Math.max(-box.x, box.x + box.width)));
+  const { data, info } = await sharp(webp ?? undefined)
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  const placePx = info.width / garment.sizes.length;
+  for (const [at, { sides }] of garment.sizes.entries()) {
+    const scene = await sealedScene(revisionId, sides.find((each) => each.side === side)?.sceneSha256 ?? '');
+    // The frame of every picture is symmetrical about the middle and 24 mm wider than the widest garment on either side.
+    const mmPerPx = (frameWidthMm + 48) / placePx;
+    const widthPx = paintedWidthPx(data, info, at * placePx, placePx);
+    expect(Math.abs(widthPx - (scene?.box.width ?? 0) / mmPerPx)).toBeLessThan(2);
+  }
+  expect(await pictureOf(revisionId, { ...line, garmentId: 'another' })).toBeNull();
+  expect(await pictureOf(revisionId, { ...line, side: 'leftSleeve' })).toBeNull();
+});
 
 it('gives the whole revision as one picture, the sealed bytes and a print file at 300 dpi', async () => {
   const revision = await reader().revision.findFirstOrThrow({ where: { number: 2 } });
@@ -64,7 +100,7 @@ it('gives a picture as WebP, and none for a drawing of another revision', async 
   const other = await reader().revision.findFirstOrThrow({
     where: { NOT: { jobId: (await reader().revision.findUniqueOrThrow({ where: { id: scene.revisionId } })).jobId } },
   });
-  const webp = await pictureOf(scene.revisionId, scene.hash);
+  const webp = await pictureOf(scene.revisionId, { kind: 'scene', sha256: scene.hash });
   expect(Buffer.from(webp ?? []).toString('latin1', 8, 12)).toBe('WEBP');
-  expect(await pictureOf(other.id, scene.hash)).toBeNull();
+  expect(await pictureOf(other.id, { kind: 'scene', sha256: scene.hash })).toBeNull();
 });

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { SIDES } from '../garment/flat';
+import { SIDES, type Side } from '../garment/flat';
 import { AGE_BANDS, type GarmentKind, WIDTH_MEASURES, widthMeasureOf } from '../garment/kinds';
 import { clothSchema, type Garment, type GarmentSize, type LayoutDocument } from '../layout/document';
 import { INK_EDGES, LOCATION_IDS, MEASURED_FROM } from '../layout/locations';
@@ -76,6 +76,13 @@ export function viewGarments(layout: LayoutDocument, scenes: readonly FrozenScen
       scenes.filter(({ key }) => key.garmentId === garment.garmentId),
     ),
   );
+}
+
+/** The sides of a garment that hang on its line: those with a print on some size; where there is none, the first. */
+export function sidesOnLine({ sizes }: Pick<ViewGarment, 'sizes'>): Side[] {
+  const shown = sizes.flatMap(({ sides }) => sides);
+  const printed = shown.filter(({ prints }) => prints.length > 0);
+  return [...new Set((printed.length > 0 ? printed : shown.slice(0, 1)).map(({ side }) => side))];
 }
 
 function viewGarment(layout: LayoutDocument, garment: Garment, scenes: readonly FrozenScene[]): ViewGarment {

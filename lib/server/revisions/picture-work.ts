@@ -48,7 +48,11 @@ export function startPictureWork(): () => Promise<void> {
 async function unfinishedRevisions(): Promise<string[]> {
   const revisions = await reader().revision.findMany({
     orderBy: { createdAt: 'desc' },
-    select: { id: true, _count: { select: { scenes: true, pictures: true } } },
+    // Lines are made when they are asked for.
+    select: {
+      id: true,
+      _count: { select: { scenes: true, pictures: { where: { NOT: { key: { startsWith: 'line-' } } } } } },
+    },
   });
   return revisions.filter(({ _count }) => _count.pictures < _count.scenes).map(({ id }) => id);
 }

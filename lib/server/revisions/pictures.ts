@@ -1,71 +1,78 @@
-import { LRUCache } from 'lru-cache';
-import { type PictureFrame, pictureFrame } from '@/lib/domain/layout/picture-frame';
+import { type PictureName, pictureFileName } from '@/lib/domain/revision/picture-name';
+import { sidesOnLine } from '@/lib/domain/revision/view';
 import { reader, write } from '../db/database';
 import { newId } from '../db/new-id';
 import { isUniqueClash } from '../db/refusals';
-import { scenePicture } from '../draw/scene-picture';
+import type { KeptPicture } from '../draw/scene-picture';
 import { pictureFiles } from '../files/store';
-import { sealedScene, sealedScenesOf } from './sealed-files';
+import { drawPicture } from './draw-picture';
+import { viewOf } from './revision-view';
 
 /** Pictures being made now, so that two who ask at once wait for one. */
 const underWay = new Map<string, Promise<Uint8Array | null>>();
 
-/** Frames of garments whose pictures are being made; a sealed revision never changes, so they hold. */
-const MOST_KEPT_FRAMES = 100;
-const frames = new LRUCache<string, PictureFrame>({ max: MOST_KEPT_FRAMES });
-
 /**
- * The WebP picture of one sealed drawing of a revision; null when the revision does not show it. Made at the first call
- * and kept: a sent revision never changes.
+ * A WebP picture of a revision; null when the revision does not show it. Made at the first call and kept: a sent revision
+ * never changes.
  */
-export async function pictureOf(revisionId: string, sceneSha256: string): Promise<Uint8Array | null> {
+export async function pictureOf(revisionId: string, picture: PictureName): Promise<Uint8Array | null> {
+  const key = keyOf(picture);
   const kept = await reader().revisionPicture.findUnique({
-    where: { revisionId_key: { revisionId, key: sceneSha256 } },
+    where: { revisionId_key: { revisionId, key } },
     select: { sha256: true },
   });
   if (kept && (await pictureFiles().has(kept.sha256))) return pictureFiles().read(kept.sha256);
-  const name = `${revisionId} ${sceneSha256}`;
-  const making = underWay.get(name) ?? makePicture(revisionId, sceneSha256).finally(() => underWay.delete(name));
+  const name = `${revisionId} ${key}`;
+  const making = underWay.get(name) ?? makePicture(revisionId, picture).finally(() => underWay.delete(name));
   underWay.set(name, making);
   return making;
 }
 
 /** Makes every picture of a revision that is not there yet, one after the other, until `isStopped`. */
 export async function makePictures(revisionId: string, isStopped: () => boolean = () => false): Promise<void> {
-  const [scenes, kept] = await Promise.all([
+  const [wanted, kept] = await Promise.all([
+    picturesOf(revisionId),
+    reader().revisionPicture.findMany({ where: { revisionId }, select: { key: true } }),
+  ]);
+  const there = new Set(kept.map(({ key }) => key));
+  for (const picture of wanted) {
+    if (isStopped()) return;
+    if (!there.has(keyOf(picture))) await pictureOf(revisionId, picture);
+  }
+}
+
+/** Every picture a revision has: each drawing once, and each garment's lines. */
+async function picturesOf(revisionId: string): Promise<PictureName[]> {
+  const [scenes, view] = await Promise.all([
     reader().revisionScene.findMany({
       where: { revisionId, line: '' },
       orderBy: { id: 'asc' },
       select: { hash: true },
     }),
-    reader().revisionPicture.findMany({ where: { revisionId }, select: { key: true } }),
+    viewOf(revisionId),
   ]);
-  const there = new Set(kept.map(({ key }) => key));
-  for (const { hash } of scenes) {
-    if (isStopped()) return;
-    if (!there.has(hash)) await pictureOf(revisionId, hash);
-  }
+  const hashes = new Set(scenes.map(({ hash }) => hash));
+  return [
+    ...[...hashes].map((sha256): PictureName => ({ kind: 'scene', sha256 })),
+    ...(view?.garments ?? []).flatMap((garment) =>
+      sidesOnLine(garment).map((side): PictureName => ({ kind: 'line', garmentId: garment.garmentId, side })),
+    ),
+  ];
 }
 
-async function makePicture(revisionId: string, sceneSha256: string): Promise<Uint8Array | null> {
-  const scene = await sealedScene(revisionId, sceneSha256);
-  if (!scene) return null;
-  const made = await scenePicture(scene, await frameOf(revisionId, scene.garmentId));
-  await keepRow(revisionId, sceneSha256, made);
+/** How a picture is found among those of its revision. */
+function keyOf(picture: PictureName): string {
+  return picture.kind === 'scene' ? picture.sha256 : pictureFileName(picture);
+}
+
+async function makePicture(revisionId: string, picture: PictureName): Promise<Uint8Array | null> {
+  const made = await drawPicture(revisionId, picture);
+  if (!made) return null;
+  await keepRow(revisionId, keyOf(picture), made);
   return pictureFiles().read(made.sha256);
 }
 
-/** The frame that all pictures of one garment share: its scenes are read for the first of them only. */
-async function frameOf(revisionId: string, garmentId: string): Promise<PictureFrame> {
-  const name = `${revisionId} ${garmentId}`;
-  const known = frames.get(name);
-  if (known) return known;
-  const frame = pictureFrame(await sealedScenesOf(revisionId, garmentId));
-  frames.set(name, frame);
-  return frame;
-}
-
-async function keepRow(revisionId: string, key: string, made: Awaited<ReturnType<typeof scenePicture>>): Promise<void> {
+async function keepRow(revisionId: string, key: string, made: KeptPicture): Promise<void> {
   const row = { ...made, madeAt: new Date() };
   try {
     await write((tx) =>

@@ -33,3 +33,9 @@ export async function revisionView(revisionId: string, madeAt: Date): Promise<Re
   kept.set(key, view);
   return view;
 }
+
+/** The view of a revision by its id alone; null when there is no such revision. */
+export async function viewOf(revisionId: string): Promise<RevisionViewContent | null> {
+  const row = await reader().revisionView.findUnique({ where: { revisionId }, select: { madeAt: true } });
+  return row && revisionView(revisionId, row.madeAt);
+}

@@ -1,0 +1,43 @@
+import { LRUCache } from 'lru-cache';
+import type { Side } from '@/lib/domain/garment/flat';
+import { lineStrip } from '@/lib/domain/layout/line-strip';
+import { type PictureFrame, pictureFrame } from '@/lib/domain/layout/picture-frame';
+import type { PictureName } from '@/lib/domain/revision/picture-name';
+import { sidesOnLine } from '@/lib/domain/revision/view';
+import { linePicture } from '../draw/line-picture';
+import { type KeptPicture, scenePicture } from '../draw/scene-picture';
+import { viewOf } from './revision-view';
+import { sealedScene, sealedScenesOf } from './sealed-files';
+
+/** Frames of garments whose pictures are being made; a sealed revision never changes, so they hold. */
+const MOST_KEPT_FRAMES = 100;
+const frames = new LRUCache<string, PictureFrame>({ max: MOST_KEPT_FRAMES });
+
+/** Draws a picture of a revision from its sealed drawings; null when the revision does not show it. */
+export async function drawPicture(revisionId: string, picture: PictureName): Promise<KeptPicture | null> {
+  if (picture.kind === 'line') return drawLine(revisionId, picture.garmentId, picture.side);
+  const scene = await sealedScene(revisionId, picture.sha256);
+  return scene && scenePicture(scene, await frameOf(revisionId, scene.garmentId));
+}
+
+async function drawLine(revisionId: string, garmentId: string, side: Side): Promise<KeptPicture | null> {
+  const view = await viewOf(revisionId);
+  const garment = view?.garments.find((each) => each.garmentId === garmentId);
+  const strip = garment && lineStrip(garment, garment.sizes.length);
+  if (!(garment && strip && sidesOnLine(garment).includes(side))) return null;
+  const scenes = garment.sizes.map(async ({ sides }) => {
+    const shown = sides.find((each) => each.side === side);
+    return shown ? sealedScene(revisionId, shown.sceneSha256) : null;
+  });
+  return linePicture(await Promise.all(scenes), await frameOf(revisionId, garmentId), strip);
+}
+
+/** The frame that all pictures of one garment share: its scenes are read for the first of them only. */
+async function frameOf(revisionId: string, garmentId: string): Promise<PictureFrame> {
+  const name = `${revisionId} ${garmentId}`;
+  const known = frames.get(name);
+  if (known) return known;
+  const frame = pictureFrame(await sealedScenesOf(revisionId, garmentId));
+  frames.set(name, frame);
+  return frame;
+}
