@@ -9,6 +9,8 @@ export type ClothColours = {
   readonly outline: string;
   readonly metal: string;
   readonly button: string;
+  /** Fibres of a heather cloth; null where they would not show. */
+  readonly fibre: Readonly<Record<'dark' | 'light', string | null>>;
 };
 
 /** Ink of the outline; also the darkest line used on light cloth. */
@@ -30,7 +32,19 @@ export function clothColours(hex: string): ClothColours {
     outline: light ? OUTLINE : mixed(hex, '#000000', 0.55),
     metal: METAL,
     button: light ? mixed(hex, OUTLINE, 0.12) : mixed(hex, '#FFFFFF', 0.2),
+    fibre: {
+      dark: seen(mixed(hex, OUTLINE, light ? 0.2 : 0.4), hex),
+      light: seen(mixed(hex, '#FFFFFF', light ? 0.45 : 0.2), hex),
+    },
   };
+}
+
+/** The least two channels must differ for a fibre to show at all. */
+const LEAST_SEEN = 8;
+
+function seen(fibre: string, hex: string): string | null {
+  const cloth = channels(hex);
+  return channels(fibre).some((value, index) => Math.abs(value - (cloth[index] ?? 0)) >= LEAST_SEEN) ? fibre : null;
 }
 
 /** Relative luminance, 0 black to 1 white. Source: WCAG 2.2, definition of relative luminance. */

@@ -1,9 +1,10 @@
 import type { Box } from '../geometry/box';
 import { type ClothColours, clothColours } from './cloth-colours';
+import { heatherFibres } from './cloth-heather';
 import type { ClothPart, FlatLineName, FrozenFlat } from './flat';
 
 /** The cloth a garment is made of: its colour, and that of its sleeves and ribs where they are of another. */
-export type ClothHexes = { readonly hex: string; readonly secondHex?: string | undefined };
+export type ClothHexes = { readonly hex: string; readonly heather?: boolean; readonly secondHex?: string | undefined };
 
 /** How a line is drawn: colour, width and dashes in millimetres. */
 export type LineStroke = { hex: string; widthMm: number; dashMm?: number[] };
@@ -12,6 +13,7 @@ export type LineStroke = { hex: string; widthMm: number; dashMm?: number[] };
 const OUTLINE_MM = 1.6;
 const SEAM_MM = 1;
 const FOLD_MM = 1.4;
+const FIBRE_MM = 0.8;
 const STITCH_MM = 0.8;
 const STITCH_DASH_MM = [5, 3.2];
 const COVERED_DASH_MM = [3, 5];
@@ -21,10 +23,15 @@ export type ClothLook = {
   readonly fillOf: (part: FrozenFlat['parts'][number]) => string;
   readonly strokeOf: (line: FrozenFlat['lines'][number]) => LineStroke;
   readonly outline: LineStroke;
+  /** What makes a heather cloth look it, to be drawn over the parts and under the lines. */
+  readonly fibres: readonly { readonly d: string; readonly stroke: LineStroke }[];
 };
 
 /** How one side of a garment of this cloth looks: smaller things are drawn with finer lines. */
-export function clothLook({ hex, secondHex }: ClothHexes, { box }: Pick<FrozenFlat, 'box'>): ClothLook {
+export function clothLook(
+  { hex, heather, secondHex }: ClothHexes,
+  { box, parts }: Pick<FrozenFlat, 'box' | 'parts'>,
+): ClothLook {
   const first = clothColours(hex);
   const other = secondHex ? clothColours(secondHex) : first;
   const scale = lineScale(box);
@@ -32,7 +39,15 @@ export function clothLook({ hex, secondHex }: ClothHexes, { box }: Pick<FrozenFl
     fillOf: ({ part, second }) => partFill(part, second ? other : first),
     strokeOf: ({ line, second }) => scaled(lineStroke(line, second ? other : first), scale),
     outline: scaled({ hex: first.outline, widthMm: OUTLINE_MM }, scale),
+    fibres: heather ? fibresOf({ box, parts }, first) : [],
   };
+}
+
+function fibresOf(flat: Pick<FrozenFlat, 'box' | 'parts'>, { fibre }: ClothColours): ClothLook['fibres'] {
+  return heatherFibres(flat).flatMap(({ tone, d, dashMm }) => {
+    const hex = fibre[tone];
+    return hex ? [{ d, stroke: { hex, widthMm: FIBRE_MM, dashMm: [...dashMm] } }] : [];
+  });
 }
 
 /** The larger side of a garment whose lines have their full width, mm: an adult tee with its sleeves; for looks. */

@@ -1,4 +1,5 @@
 import { type CompletedMeasures, completedFor, measuresOf, tapeFor } from './complete-measures';
+import { crossingOutline } from './crossing-outline';
 import type { Flat, Side } from './flat';
 import { apron } from './kind/apron';
 import { capFront } from './kind/cap-front';
@@ -91,7 +92,10 @@ export function kindMeasures(kind: GarmentKind): readonly MeasureName[] {
 
 /** All measures of one size from what its chart gives, or why they cannot be. */
 export function completeMeasures(kind: GarmentKind, entered: EnteredMeasures): CompletedMeasures {
-  return completedFor(KINDS[kind], entered);
+  const completed = completedFor(KINDS[kind], entered);
+  if (!completed.ok) return completed;
+  const refusal = crossingOutline(KINDS[kind], completed.measures, entered);
+  return refusal ? { ok: false, refusal } : completed;
 }
 
 /** The flat of one side of one size, in millimetres. Throws for a side or a measure the kind does not have. */

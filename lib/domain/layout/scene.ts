@@ -134,6 +134,7 @@ function clothShapes(flat: FrozenFlat, { cloth }: Pick<Garment, 'cloth'>): Shape
   const look = clothLook(cloth, flat);
   return [
     ...flat.parts.map((part): Shape => ({ kind: 'path', layer: 'cloth', d: part.d, fill: look.fillOf(part) })),
+    ...look.fibres.map(({ d, stroke }): Shape => ({ kind: 'path', layer: 'cloth', d, stroke })),
     ...flat.lines.map((line): Shape => ({ kind: 'path', layer: 'cloth', d: line.d, stroke: look.strokeOf(line) })),
     { kind: 'path', layer: 'cloth', d: flat.outline, stroke: look.outline },
   ];

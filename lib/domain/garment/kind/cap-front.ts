@@ -95,7 +95,7 @@ function crownOf(tape: Tape) {
     move(parting),
     curve({ x: width * 0.385, y: height * 0.19 }, { x: end.x * 0.985, y: height * 0.56 }, end),
   ];
-  const ear = { x: end.x + width * SIDE_SHOWS, y: end.y + width * 0.004 };
+  const ear = { x: end.x + width * SIDE_SHOWS, y: end.y - width * 0.006 };
   const side: Path = [
     move(parting),
     curve(

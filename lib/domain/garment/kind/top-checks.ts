@@ -44,8 +44,20 @@ function neckCheck(tape: Tape): MeasureRefusal | null {
   return null;
 }
 
-/** A neck rib leaves a neck. */
-export const NECK_RIB_CHECKS: readonly MeasureCheck[] = [ribCheck];
+/** The rib of a V leaves a neck. */
+export const VEE_RIB_CHECKS: readonly MeasureCheck[] = [ribCheck];
+
+/** So does the rib of a round neck, which also has to turn at the foot of it. */
+export const NECK_RIB_CHECKS: readonly MeasureCheck[] = [
+  ribCheck,
+  (tape) => (tape('collarRib') > turnAtFoot(tape) * 0.95 ? refuse('ribFillsNeck', 'collarRib') : null),
+];
+
+/** How tightly a round neck seam turns at its foot, mm: the radius of its curve there, a wider rib would fold. */
+function turnAtFoot(tape: Tape): number {
+  const [half, drop] = [tape('neckWidth') / 2, tape('frontNeckDrop')];
+  return half ** 2 / (0.872 * drop);
+}
 
 function ribCheck(tape: Tape): MeasureRefusal | null {
   const rib = tape('collarRib');
@@ -67,6 +79,14 @@ export const RAGLAN_SLEEVE_CHECKS: readonly MeasureCheck[] = [
       ? refuse('sleeveTooShort', 'sleeveLength')
       : null,
   (tape) => (tape('sleeveOpening') > tape('armhole') * 0.8 ? refuse('openingWiderThanSleeve', 'sleeveOpening') : null),
+];
+
+/** A sleeve laid down beside the body ends below the underarm, cuff and all. */
+export const LONG_SLEEVE_CHECKS: readonly MeasureCheck[] = [
+  (tape) =>
+    tape('sleeveLength') < overhang(tape) * 1.2 + tape('armhole') * 0.6 + tape('cuffRib')
+      ? refuse('sleeveTooShort', 'sleeveLength')
+      : null,
 ];
 
 /** A sleeve must be longer than its cuff and wider at the armhole than at its end. */

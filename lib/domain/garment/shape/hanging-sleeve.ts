@@ -64,10 +64,15 @@ export function hangingSleeve(
   end: SleeveEnd,
 ): HangingSleeve {
   const { underarm, shoulder } = frame;
-  const leavesY = underarm.y + (underarm.y - shoulder.y) * LEAVES_BELOW;
-  const [, sideBelow] = cutAtHeight(side, Math.min(leavesY, endOf(side).y - 1));
-  const leaves = startOf(sideBelow);
   const at = sleeveEnds(tape, frame, from);
+  // A sleeve leaves the body well above the hem, and above its own end.
+  const down = Math.min(
+    (underarm.y - shoulder.y) * LEAVES_BELOW,
+    (endOf(side).y - underarm.y) * 0.6,
+    (at.bottom.y - (end === 'rib' ? tape('cuffRib') : 0) - underarm.y) * 0.4,
+  );
+  const [, sideBelow] = cutAtHeight(side, underarm.y + Math.max(1, down));
+  const leaves = startOf(sideBelow);
   const wristRad = at.fallRad + WRIST_TURN_RAD;
   const cuff = end === 'rib' ? cuffCorners(tape, at.top, at.bottom, wristRad) : null;
   const [sleeveTop, sleeveBottom] = cuff ? [cuff.sleeveTop, cuff.sleeveBottom] : [at.top, at.bottom];

@@ -43,7 +43,7 @@ export function hood(tape: Tape, frame: TopFrame, side: BodySide): Neck {
  * above the neck seam. Its foot lies on the shoulder a little out from the neck and rises from it in one bend.
  */
 function standingEdge(tape: Tape, frame: TopFrame): Path {
-  const foot = leavesShoulder(frame);
+  const foot = leavesShoulder(tape, frame);
   const top = { x: 0, y: tape('frontNeckDrop') - tape('hoodHeight') };
   const widest = { x: tape('hoodWidth') / 2, y: top.y * WIDEST_AT };
   return [
@@ -57,9 +57,10 @@ function standingEdge(tape: Tape, frame: TopFrame): Path {
   ];
 }
 
-/** Where a hood leaves the shoulder. */
-function leavesShoulder({ neck, shoulder }: TopFrame): Point {
-  return onShoulder(neck, neck.x + Math.min(14, (shoulder.x - neck.x) * 0.3));
+/** Where a hood leaves the shoulder: never further out than the hood is wide. */
+function leavesShoulder(tape: Tape, { neck, shoulder }: TopFrame): Point {
+  const out = Math.min(14, (shoulder.x - neck.x) * 0.3, Math.max(0, tape('hoodWidth') / 2 - neck.x) * 0.7);
+  return onShoulder(neck, neck.x + out);
 }
 
 function standingHood(tape: Tape, frame: TopFrame): Neck {
@@ -155,7 +156,7 @@ function lyingHood(tape: Tape, frame: TopFrame): Neck {
   const { neck } = frame;
   const drop = tape('backNeckDrop');
   const seam = roundNeck(neck, drop);
-  const leaves = leavesShoulder(frame);
+  const leaves = leavesShoulder(tape, frame);
   const foot = { x: 0, y: drop + tape('hoodFall') };
   const widest = { x: Math.min(tape('hoodWidth') / 2, frame.shoulder.x * 0.86), y: between(leaves, foot, 0.34).y };
   const lower: Path = [

@@ -1,0 +1,142 @@
+import { flattened, line, move, type Path, pathData } from '../geometry/path';
+import { pathFromData } from '../geometry/path-data';
+import type { Point } from '../geometry/point';
+import type { ClothPart, FrozenFlat } from './flat';
+
+/** Fibres of another tone in a heather cloth: path data in the flat's millimetres, to be stroked with the given dashes. */
+export type HeatherFibres = { readonly tone: 'dark' | 'light'; readonly d: string; readonly dashMm: readonly number[] };
+
+/** Distance between two courses with fibres of one tone, mm; larger garments get no more courses than this many. */
+const COURSE_MM = 5;
+const MOST_COURSES = 130;
+/** How far a course keeps from the edge of the cloth, mm. */
+const CLEAR_MM = 1.5;
+/** Along each course, a fibre and a gap in turn, mm; uneven, and of another length for each tone, so that no pattern shows. */
+const DASHES_MM = {
+  dark: [6, 17, 3, 29, 9, 21, 2, 37, 7, 13, 4, 43],
+  light: [5, 23, 8, 14, 3, 35, 7, 19],
+} as const;
+/** A course ends up to this far in from the edge, mm, so that fibres of one course never stand over those of the next. */
+const ENDS_WITHIN_MM = 24;
+/** A thread turns back into the next course where its end is no further off than this, mm. */
+const TURNS_WITHIN_MM = 40;
+
+/** What shows no fibres: hardware. */
+const BARE_PARTS: ReadonlySet<ClothPart> = new Set<ClothPart>(['metal', 'button']);
+
+const known = new WeakMap<FrozenFlat['parts'], HeatherFibres[]>();
+
+/**
+ * The fibres of a heather cloth over those pieces of a flat that are cut from it: threads that run to and fro over it in
+ * level courses and are drawn as two dashed paths, the same on every surface. The same flat always gives the same fibres.
+ */
+export function heatherFibres({ parts, box }: Pick<FrozenFlat, 'parts' | 'box'>): HeatherFibres[] {
+  const already = known.get(parts);
+  if (already) return already;
+  const pieces = parts.map(
+    (each): Piece => ({
+      isBare: each.second === true || BARE_PARTS.has(each.part),
+      runs: flattened(pathFromData(each.d), 8),
+    }),
+  );
+  const stepMm = Math.max(COURSE_MM, box.height / MOST_COURSES);
+  const fibres = (['dark', 'light'] as const).map((tone, index): HeatherFibres => {
+    const ys = Array.from({ length: Math.floor(box.height / stepMm) }, (_, course) => {
+      const jitter = 0.4 * (chance(2 * course + index) - 0.5);
+      return tenth(box.y + (course + 0.25 + 0.5 * index + jitter) * stepMm);
+    });
+    const threads = ys.reduce((begun: Thread[], y) => woven(begun, spansAt(pieces, y), y), []);
+    return { tone, d: pathData(threads.flatMap(threadPath)), dashMm: DASHES_MM[tone] };
+  });
+  known.set(parts, fibres);
+  return fibres;
+}
+
+/** Corners of a thread; it grows by a course as long as the cloth goes on under it. */
+type Thread = { readonly corners: Point[]; readonly reachedY: number };
+
+/** The threads with one more course: each span of the cloth is run over by the thread whose end is at it, or by a new one. */
+function woven(threads: Thread[], spans: readonly Span[], y: number): Thread[] {
+  const lastY = Math.max(Number.NEGATIVE_INFINITY, ...threads.map(({ reachedY }) => reachedY));
+  for (const [index, [from, to]] of spans.entries()) {
+    const seed = Math.round(y * 10) + 31 * index;
+    const left = Math.round(from + CLEAR_MM + chance(seed) * ENDS_WITHIN_MM);
+    const right = Math.round(to - CLEAR_MM - chance(seed + 7919) * ENDS_WITHIN_MM);
+    if (right - left < TURNS_WITHIN_MM / 2) continue;
+    const nears = (x: number, end: Point | undefined) => end !== undefined && Math.abs(end.x - x) <= TURNS_WITHIN_MM;
+    const on = threads.findIndex(
+      ({ corners, reachedY }) => reachedY === lastY && (nears(left, corners.at(-1)) || nears(right, corners.at(-1))),
+    );
+    const thread = threads[on];
+    const ends = thread && !nears(left, thread.corners.at(-1)) ? [right, left] : [left, right];
+    const course = ends.map((x) => ({ x, y }));
+    if (thread) threads[on] = { corners: [...thread.corners, ...course], reachedY: y };
+    else threads.push({ corners: course, reachedY: y });
+  }
+  return threads;
+}
+
+function threadPath({ corners }: Thread): Path {
+  return corners.map((corner, index) => (index === 0 ? move(corner) : line(corner)));
+}
+
+type Piece = { readonly isBare: boolean; readonly runs: readonly (readonly Point[])[] };
+type Span = readonly [from: number, to: number];
+
+/** Where the cloth lies uncovered at a height: pieces in the order they are painted, bare ones taking away from it. */
+function spansAt(pieces: readonly Piece[], y: number): Span[] {
+  let spans: Span[] = [];
+  for (const { isBare, runs } of pieces) {
+    const covered = crossedBy(runs, y);
+    if (covered.length > 0) spans = isBare ? without(spans, covered) : merged(spans.concat(covered));
+  }
+  return spans;
+}
+
+/** The stretches of a level line inside closed runs, by where it goes in and out. */
+function crossedBy(runs: readonly (readonly Point[])[], y: number): Span[] {
+  const xs = runs
+    .flatMap((run) =>
+      run.slice(1).flatMap((b, index) => {
+        const a = run[index] ?? b;
+        return a.y > y === b.y > y ? [] : [a.x + ((y - a.y) * (b.x - a.x)) / (b.y - a.y)];
+      }),
+    )
+    .sort((a, b) => a - b);
+  return xs.flatMap((from, index) => {
+    const to = xs[index + 1];
+    return index % 2 === 0 && to !== undefined ? [[from, to] as const] : [];
+  });
+}
+
+function merged(spans: readonly Span[]): Span[] {
+  const joined: Span[] = [];
+  for (const [from, to] of [...spans].sort(([a], [b]) => a - b)) {
+    const last = joined.at(-1);
+    if (last && from <= last[1]) joined[joined.length - 1] = [last[0], Math.max(last[1], to)];
+    else joined.push([from, to]);
+  }
+  return joined;
+}
+
+function without(spans: readonly Span[], holes: readonly Span[]): Span[] {
+  return holes.reduce<Span[]>(
+    (left, [from, to]) =>
+      left.flatMap(([a, b]): Span[] => {
+        if (to <= a || from >= b) return [[a, b]];
+        return [...(from > a ? [[a, from] as const] : []), ...(to < b ? [[to, b] as const] : [])];
+      }),
+    [...spans],
+  );
+}
+
+/** A number from 0 to 1 that looks like chance and is always the same for the same seed (an integer hash). */
+function chance(seed: number): number {
+  let hash = Math.imul(seed + 0x9e3779b9, 0x85ebca6b);
+  hash = Math.imul(hash ^ (hash >>> 13), 0xc2b2ae35);
+  return ((hash ^ (hash >>> 16)) >>> 0) / 2 ** 32;
+}
+
+function tenth(mm: number): number {
+  return Math.round(mm * 10) / 10;
+}
