@@ -1,9 +1,6 @@
-import { Fragment } from 'react';
 import styles from './garment-section.module.css';
-import type { GarmentWords, SideWords } from './garment-words';
-
-/** As many sizes of one garment as the style sheet has rules for; pictures of any beyond them are always shown. */
-const SIZES_TO_CHOOSE = 40;
+import type { GarmentWords, PrintRows, SideWords } from './garment-words';
+import { SIZES_TO_CHOOSE, SizeLine } from './size-line';
 
 type Pictures = {
   /** Where its pictures are: `/proof/TOKEN/picture/2`. */
@@ -16,41 +13,15 @@ type Pictures = {
 type GarmentSectionProps = { words: GarmentWords; pictures: Pictures };
 
 /**
- * One garment: its sides on the size that is chosen, all sizes at one scale, and what the tape reads on every size. The
- * size is chosen by style alone, without scripts: see the style sheet.
+ * One garment: all its sizes on the line, its sides large on the one that is chosen, and what the tape reads on every
+ * size. The size is chosen by style alone, without scripts: see the style sheet.
  */
 export function GarmentSection({ words, pictures }: GarmentSectionProps) {
-  const name = `size-${words.garmentId}`;
   return (
     <section className={styles.garment}>
       <h2>{words.title}</h2>
       <p className={styles.total}>{words.inAll}</p>
-      <fieldset className={styles.sizes}>
-        <legend>{words.pick}</legend>
-        <p className={styles.hint}>{words.pickHint}</p>
-        {words.sizes.map(({ id, said }, at) => (
-          <Fragment key={id}>
-            <input
-              type="radio"
-              id={`${name}-${at}`}
-              name={name}
-              value={at}
-              defaultChecked={at === words.shownFirst}
-              className={styles.pick}
-            />
-            <label htmlFor={`${name}-${at}`} className={styles.label}>
-              {said}
-            </label>
-          </Fragment>
-        ))}
-      </fieldset>
-      <p>
-        {words.sizes.map(({ id, chestSentence }, at) => (
-          <span key={id} data-sizes={at} className={ofSize(at)}>
-            {chestSentence}
-          </span>
-        ))}
-      </p>
+      <SizeLine words={words} address={pictures.address} />
       <div className={styles.sides}>
         {words.sides.map((side) => (
           <SideFigure key={side.side} side={side} words={words} pictures={pictures} />
@@ -86,24 +57,57 @@ function SideFigure({ side, words, pictures: { address, widthPx, heightPx } }: S
         />
       ))}
       <figcaption>
-        {side.prints.map(({ printId, title, rows }) => (
-          <table key={printId} className={styles.readings}>
-            <caption>{title}</caption>
-            <tbody>
-              {rows.map(({ of, sizes, howBig, where }) => (
-                <tr key={of} data-sizes={of}>
-                  <th scope="row">{sizes}</th>
-                  <td>
-                    {howBig}
-                    <span>{where}</span>
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+        {side.prints.map((print) => (
+          <PrintWords key={print.printId} print={print} />
         ))}
         {side.prints.length === 0 ? <p>{words.nothingHere}</p> : null}
       </figcaption>
     </figure>
+  );
+}
+
+/** What the tape says of one print, why it is meant so where that has to be said, and how near the seams it lies. */
+function PrintWords({ print: { title, rows, meant, seams } }: { print: PrintRows }) {
+  return (
+    <div className={styles.print}>
+      <table className={styles.readings}>
+        <caption>{title}</caption>
+        <tbody>
+          {rows.map(({ of, sizes, howBig, where }) => (
+            <tr key={of} data-sizes={of}>
+              <th scope="row">{sizes}</th>
+              <td>
+                {howBig}
+                <span>{where}</span>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {meant ? (
+        <div className={styles.meant}>
+          {meant.facts.map((fact) => (
+            <p key={fact}>{fact}</p>
+          ))}
+          <p className={styles.says}>{meant.says}</p>
+        </div>
+      ) : null}
+      {seams ? (
+        <details className={styles.seams}>
+          <summary>{seams.summary}</summary>
+          <table>
+            <caption className="visually-hidden">{`${seams.summary}: ${title}`}</caption>
+            <tbody>
+              {seams.rows.map(({ of, sizes, near }) => (
+                <tr key={of} data-sizes={of}>
+                  <th scope="row">{sizes}</th>
+                  <td>{near}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </details>
+      ) : null}
+    </div>
   );
 }

@@ -5,6 +5,9 @@ import type { ViewGarment, ViewSide } from '@/lib/domain/revision/view';
 import type { Locale } from '@/lib/messages/locales';
 import { chestWords, readingLine, readingWords, sizeWords } from '@/lib/messages/reading-words';
 import { translatorFor } from '@/lib/messages/translator';
+import { type MeantWords, meantWords, type PrintOnSizes, type SeamsWords, seamsWords } from './fit-words';
+import { type LineWords, lineWords } from './line-words';
+import { unbroken } from './unbroken';
 
 /** One drawing of a side, and what it shows for those who hear it. `size` is where its size stands among the sizes. */
 export type SidePicture = { readonly size: number; readonly sceneSha256: string; readonly alt: string };
@@ -19,6 +22,8 @@ export type PrintRows = {
     readonly howBig: string;
     readonly where: string;
   }[];
+  readonly meant: MeantWords | null;
+  readonly seams: SeamsWords | null;
 };
 /** One side of a garment on every size. */
 export type SideWords = {
@@ -43,11 +48,13 @@ export type GarmentWords = {
     readonly id: string;
     readonly said: string;
     readonly chest: string;
-    readonly chestSentence: string;
+    /** Size and width for those who hear it. */
+    readonly inFull: string;
     readonly quantity: string;
   }[];
   /** The size its pictures start with: the one most are ordered of, the first of several. */
   readonly shownFirst: number;
+  readonly line: LineWords | null;
   readonly sides: readonly SideWords[];
 };
 
@@ -109,7 +116,7 @@ function putInWords(garment: ViewGarment, locale: Locale, unit: LengthUnit): Gar
         sceneSha256: shown.sceneSha256,
         alt: altOf(size, shown),
       })),
-      prints: printsBySize(drawn).map(({ print, groups }) => ({
+      prints: printsBySize(drawn).map(({ print, on, groups }) => ({
         printId: print.printId,
         title: t('print', { print: print.name, place: readings(`place.${print.locationId}`) }),
         rows: groups.map(({ reading, sizes }) => {
@@ -122,61 +129,65 @@ function putInWords(garment: ViewGarment, locale: Locale, unit: LengthUnit): Gar
             where: unbroken(t('where', { drop, across })),
           };
         }),
+        meant: meantWords(locale, on, garment.sizes.length),
+        seams: seamsWords(locale, unit, on, garment.sizes.length),
       })),
     };
   }
 
   const count = new Intl.NumberFormat(locale);
+  const widthMeasure = garment.sizes[0]?.widthMeasure ?? 'chestWidth';
   return {
     garmentId: garment.garmentId,
     title: t('garment', { garment: garment.name, colour: garment.cloth.name }),
     inAll: t('inAll', { count: garment.total }),
     total: count.format(garment.total),
     pick: t('pick'),
-    pickHint: t('pickHint'),
+    pickHint: t(`pickHint.${widthMeasure}`),
     drawnToScale: t('drawnToScale'),
     nothingHere: t('nothingHere'),
     heads: {
       size: t('size'),
-      chest: t(WIDTH_HEADS[garment.sizes[0]?.widthMeasure ?? 'chestWidth']),
+      chest: t(WIDTH_HEADS[widthMeasure]),
       count: t('count'),
       total: t('total'),
     },
     sizes: garment.sizes.map((size) => ({
       id: `${size.blankId} ${size.sizeId}`,
       said: saidOf(size),
-      chest: formatLength(size.chestUm, unit),
-      chestSentence: unbroken(
-        t('sizeChest', { size: saidOf(size), chest: chestWords(readings, size.chestUm, unit, size.widthMeasure) }),
-      ),
+      chest: unbroken(formatLength(size.chestUm, unit)),
+      inFull: `${saidOf(size)}, ${chestWords(readings, size.chestUm, unit, size.widthMeasure)}`,
       quantity: count.format(size.quantity),
     })),
     shownFirst: garment.sizes.findIndex(({ quantity }) => quantity === most),
+    line: lineWords(garment, locale),
     sides: sides.map(sideWords),
   };
 }
 
-/** The same words with no line broken inside a length: `3 1/2 in` stays together. */
-function unbroken(words: string): string {
-  return words.replace(/(?<=\d) (?=\d+\/\d|in\b|cm\b)/g, '\u00a0');
-}
-
 type SameReading = { readonly reading: ShownPrint['reading']; readonly sizes: Size[] };
+
+type PrintOfSide = {
+  readonly print: ShownPrint;
+  readonly on: PrintOnSizes[number][];
+  readonly groups: Map<string, SameReading>;
+};
 
 /** Each print of a side once, with its sizes put together that read the same, in the order sizes are listed. */
 function printsBySize(
-  drawn: readonly { size: Size; shown: ViewSide }[],
-): { print: ShownPrint; groups: SameReading[] }[] {
-  const prints = new Map<string, { print: ShownPrint; groups: Map<string, SameReading> }>();
-  for (const { size, shown } of drawn) {
+  drawn: readonly { at: number; size: Size; shown: ViewSide }[],
+): { print: ShownPrint; on: PrintOnSizes; groups: SameReading[] }[] {
+  const prints = new Map<string, PrintOfSide>();
+  for (const { at, size, shown } of drawn) {
     for (const print of shown.prints) {
-      const known = prints.get(print.printId) ?? { print, groups: new Map() };
+      const known: PrintOfSide = prints.get(print.printId) ?? { print, on: [], groups: new Map() };
       prints.set(print.printId, known);
+      known.on.push({ at, size, print });
       const key = JSON.stringify(print.reading);
       const same = known.groups.get(key) ?? { reading: print.reading, sizes: [] };
       same.sizes.push(size);
       known.groups.set(key, same);
     }
   }
-  return [...prints.values()].map(({ print, groups }) => ({ print, groups: [...groups.values()] }));
+  return [...prints.values()].map(({ print, on, groups }) => ({ print, on, groups: [...groups.values()] }));
 }

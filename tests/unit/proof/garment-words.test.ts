@@ -84,7 +84,7 @@ describe('the words of a garment', () => {
 
   it('speaks in the unit the revision was sealed with', () => {
     const words = garmentWords(garment([size('M', 3, 254_000)]), 'en', 'cm');
-    expect(words.sizes[0]?.chestSentence).toBe(`Size M is 50.8${NBSP}cm across the chest.`);
+    expect(words.sizes[0]).toMatchObject({ chest: `50.8${NBSP}cm`, inFull: 'M, 50.8 cm across the chest' });
     expect(words.sides[0]?.prints[0]?.rows[0]?.where).toBe(`7.6${NBSP}cm below the collar, in the middle`);
   });
 });
