@@ -38,7 +38,7 @@ export function PaperScene({ layout, selection, tapes, unit, viewport, widthPx, 
   const hex = garments.find((garment) => garment.garmentId === garmentId)?.cloth.hex ?? '#FFFFFF';
   const laid = useMemo(() => {
     const leaderHex = clothColours(hex).seam;
-    return { shapes: tapes.flatMap((tape) => tapeShapes(tape, unit, leaderHex, null)) };
+    return { shapes: tapes.flatMap((tape) => tapeShapes(tape, unit, leaderHex)) };
   }, [tapes, unit, hex]);
   const { pxPerMm, xPx, yPx } = viewport;
   return (

@@ -51,8 +51,8 @@ export function TapeReading({
   const card = isSmall ? SMALL_CARD_PX : CARD_PX;
   // The lowest tape has the whole garment under it.
   const isLowest = tape.reading === 'across' || chosen.group.acrossUm === 0;
-  const isRoomUnder = isLowest || ROOM_UNDER_MM * viewport.pxPerMm >= card.height + 12;
-  const at = readingPlace(tape, viewport, card, TAPE_WIDTH_MM, { corners, isRoomUnder });
+  const isRoomUnder = isLowest || ROOM_UNDER_MM * tape.scale * viewport.pxPerMm >= card.height + 12;
+  const at = readingPlace(tape, viewport, card, TAPE_WIDTH_MM * tape.scale, { corners, isRoomUnder });
   const hasRoom = at.x + card.width / 2 + NOTE_PX < clothToPx;
   const note = tape.reading === 'drop' && hasRoom ? t(`from.${LOCATIONS[chosen.print.locationId].measuredFrom}`) : null;
   const id = `tape-${tape.reading}`;

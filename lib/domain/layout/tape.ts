@@ -2,7 +2,6 @@ import type { FrozenFlat } from '../garment/flat';
 import type { Box } from '../geometry/box';
 import { close, line, move, type Path, pathData } from '../geometry/path';
 import { distance, type Point } from '../geometry/point';
-import { formatLength } from '../measure/format-length';
 import { type LengthUnit, type Micrometres, mmFromUm, UM_PER_CM, UM_PER_INCH, UM_PER_MM } from '../measure/length';
 import type { Print, SizeKey } from './document';
 import { LOCATIONS } from './locations';
@@ -18,6 +17,8 @@ export type Tape = {
   readonly to: Point;
   /** Fine dashed lines from the tape's ends to what it measures, where it lies beside it. */
   readonly leaders: readonly (readonly [Point, Point])[];
+  /** How large it is drawn, as a share of a tape on a large tee. */
+  readonly scale: number;
   /** True where its reading stands above a level tape instead of under it: beside a print that is measured up. */
   readonly labelAbove?: boolean;
 };
@@ -28,25 +29,36 @@ export type OutlinedText = { readonly d: string; readonly widthMm: number };
 export type OutlineText = (text: string, capHeightMm: number, at: Point) => OutlinedText;
 
 /**
- * Sizes of a drawn tape, mm on the garment: a reading's capitals are 2.5 % of the width of a large tee with its sleeves,
- * 8 px where that is shown 350 px wide on a phone.
+ * Sizes of a drawn tape, mm on a large tee with its sleeves (`FULL_SIZE_MM` wide): a reading's capitals are 2.5 % of that,
+ * 8 px where it is shown 350 px wide on a phone. What is smaller, and shown larger, has smaller tapes: see `tapeScale`.
  */
 export const TAPE_WIDTH_MM = 22;
-const LABEL_CAP_MM = 23;
-const LABEL_PAD_MM = { x: 9, y: 8 };
+export const LABEL_CAP_MM = 23;
+export const LABEL_PAD_MM = { x: 9, y: 8 };
 const LABEL_HEIGHT_MM = LABEL_CAP_MM + 2 * LABEL_PAD_MM.y;
+const FULL_SIZE_MM = 920;
+/** A tall narrow thing is shown by its height: so much of it counts as width. */
+const HEIGHT_COUNTS = 0.5;
+const SCALES = { least: 0.2, most: 1.25 };
 /** A tape shorter than this carries its reading beside it: `3 3/8 in` needs so much. */
 const LABEL_ON_TAPE_FROM_MM = 150;
-const LABEL_ASIDE_MM = 4;
+export const LABEL_ASIDE_MM = 4;
 const GAP_MM = 12;
 const END_MM = 2.6;
 const TAPE_HEX = '#F5C73A';
-const TAPE_INK_HEX = '#1B1A15';
+export const TAPE_INK_HEX = '#1B1A15';
 const TAPE_END_HEX = '#8C929C';
-const CARD_HEX = '#FFFFFF';
 
-/** The tapes that show a print's readings on one size: drop, width, and across where it is off the centre line. */
-export function tapesFor(print: Print, size: SizeKey, flat: FrozenFlat): Tape[] {
+/** How large tapes are drawn in a picture of this much garment, so that its readings stay as easy to read. */
+export function tapeScale({ width, height }: Pick<Box, 'width' | 'height'>): number {
+  return Math.min(SCALES.most, Math.max(SCALES.least, Math.max(width, height * HEIGHT_COUNTS) / FULL_SIZE_MM));
+}
+
+/**
+ * The tapes that show a print's readings on one size: drop, width, and across where it is off the centre line. `scale` is
+ * that of the picture they are for; without it the side is taken to be shown alone.
+ */
+export function tapesFor(print: Print, size: SizeKey, flat: FrozenFlat, scale = tapeScale(flat.box)): Tape[] {
   const group = groupFor(print, size);
   const { inkBox, measuredFrom } = placedPrint(print, size, flat);
   const { printId } = print;
@@ -56,7 +68,8 @@ export function tapesFor(print: Print, size: SizeKey, flat: FrozenFlat): Tape[] 
   const away = labelAbove ? -1 : 1;
   const edgeY = labelAbove ? inkBox.y : inkBox.y + inkBox.height;
   const widthMm = mmFromUm(group.widthUm);
-  const widthY = edgeY + away * (GAP_MM + TAPE_WIDTH_MM / 2);
+  const [gap, tapeWidth] = [GAP_MM * scale, TAPE_WIDTH_MM * scale];
+  const widthY = edgeY + away * (gap + tapeWidth / 2);
   const width: Tape = {
     printId,
     reading: 'width',
@@ -64,13 +77,14 @@ export function tapesFor(print: Print, size: SizeKey, flat: FrozenFlat): Tape[] 
     from: { x: middleX - widthMm / 2, y: widthY },
     to: { x: middleX + widthMm / 2, y: widthY },
     leaders: [],
+    scale,
     ...(labelAbove && { labelAbove }),
   };
-  const drop = dropTape(print, group.dropUm, inkBox, measuredFrom);
+  const drop = dropTape(print, group.dropUm, inkBox, measuredFrom, scale);
   if (group.acrossUm === 0) return [drop, width];
-  const labelUnderWidth = widthMm < LABEL_ON_TAPE_FROM_MM ? LABEL_ASIDE_MM + LABEL_HEIGHT_MM : 0;
-  const underWidthY = widthY + away * (TAPE_WIDTH_MM / 2 + labelUnderWidth);
-  const acrossY = underWidthY + away * (GAP_MM + Math.max(TAPE_WIDTH_MM, LABEL_HEIGHT_MM) / 2);
+  const labelUnderWidth = widthMm < LABEL_ON_TAPE_FROM_MM * scale ? (LABEL_ASIDE_MM + LABEL_HEIGHT_MM) * scale : 0;
+  const underWidthY = widthY + away * (tapeWidth / 2 + labelUnderWidth);
+  const acrossY = underWidthY + away * (gap + Math.max(tapeWidth, LABEL_HEIGHT_MM * scale) / 2);
   const across: Tape = {
     printId,
     reading: 'across',
@@ -87,17 +101,18 @@ export function tapesFor(print: Print, size: SizeKey, flat: FrozenFlat): Tape[] 
         { x: middleX, y: acrossY },
       ],
     ],
+    scale,
     ...(labelAbove && { labelAbove }),
   };
   return [drop, width, across];
 }
 
 /** The drop's tape: over the middle of the print, or beside it where the drop is taken to the print's middle. */
-function dropTape(print: Print, dropUm: Micrometres, inkBox: Box, measuredFrom: Point): Tape {
+function dropTape(print: Print, dropUm: Micrometres, inkBox: Box, measuredFrom: Point, scale: number): Tape {
   const beside = LOCATIONS[print.locationId].edge === 'middle';
   const middleX = inkBox.x + inkBox.width / 2;
   const outwards = middleX >= 0 ? 1 : -1;
-  const dropX = beside ? middleX + outwards * (inkBox.width / 2 + GAP_MM + TAPE_WIDTH_MM / 2) : middleX;
+  const dropX = beside ? middleX + outwards * (inkBox.width / 2 + (GAP_MM + TAPE_WIDTH_MM / 2) * scale) : middleX;
   const referenceX = beside ? outwards * Math.abs(measuredFrom.x) : measuredFrom.x;
   const edgeY = measuredFrom.y + mmFromUm(dropUm);
   const from = { x: dropX, y: measuredFrom.y };
@@ -111,53 +126,50 @@ function dropTape(print: Print, dropUm: Micrometres, inkBox: Box, measuredFrom: 
     from,
     to,
     leaders: [...(Math.abs(dropX - referenceX) > 1 ? [toReference] : []), ...(beside ? [toMiddle] : [])],
+    scale,
   };
 }
 
-/** Draws a tape as shapes. With `outlineText` its reading stands on a card across it; without, only the tape is drawn. */
-export function tapeShapes(tape: Tape, unit: LengthUnit, leaderHex: string, outlineText: OutlineText | null): Shape[] {
-  const along = unitVector(tape.from, tape.to);
-  const length = distance(tape.from, tape.to);
-  const ends =
-    length > 4 * END_MM ? [bar(tape.from, along, 0, END_MM, 2), bar(tape.from, along, length - END_MM, length, 2)] : [];
+/** Draws a tape as shapes, without its reading. */
+export function tapeShapes(tape: Tape, unit: LengthUnit, leaderHex: string): Shape[] {
+  const { from, to, scale } = tape;
+  const along = unitVector(from, to);
+  const length = distance(from, to);
+  const end = END_MM * scale;
+  const half = (TAPE_WIDTH_MM / 2) * scale;
+  const ends = length > 4 * end ? [[0, end] as const, [length - end, length] as const] : [];
+  const stroke = (hex: string, widthMm: number) => ({ hex, widthMm: hundredth(widthMm * scale) });
   return [
     ...tape.leaders.map(
       ([a, b]): Shape => ({
         kind: 'path',
         layer: 'tape',
         d: pathData([move(a), line(b)]),
-        stroke: { hex: leaderHex, widthMm: 1.2, dashMm: [4, 4] },
+        stroke: { ...stroke(leaderHex, 1.2), dashMm: [hundredth(4 * scale), hundredth(4 * scale)] },
       }),
     ),
     {
       kind: 'path',
       layer: 'tape',
-      d: pathData(bar(tape.from, along, 0, length, 0)),
+      d: pathData(bar(from, along, 0, length, half)),
       fill: TAPE_HEX,
-      stroke: { hex: TAPE_INK_HEX, widthMm: 0.8 },
+      stroke: stroke(TAPE_INK_HEX, 0.8),
     },
-    {
-      kind: 'path',
-      layer: 'tape',
-      d: pathData(ticks(tape, unit, along)),
-      stroke: { hex: TAPE_INK_HEX, widthMm: 0.9 },
-    },
+    { kind: 'path', layer: 'tape', d: pathData(ticks(tape, unit, along)), stroke: stroke(TAPE_INK_HEX, 0.9) },
     ...ends.map(
-      (end): Shape => ({
+      ([start, stop]): Shape => ({
         kind: 'path',
         layer: 'tape',
-        d: pathData(end),
+        d: pathData(bar(from, along, start, stop, half + 2 * scale)),
         fill: TAPE_END_HEX,
-        stroke: { hex: TAPE_INK_HEX, widthMm: 0.6 },
+        stroke: stroke(TAPE_INK_HEX, 0.6),
       }),
     ),
-    ...(outlineText ? labelShapes(tape, formatLength(tape.um, unit), outlineText) : []),
   ];
 }
 
-/** A rectangle across the tape from one distance along it to another, `over` mm wider than the tape on either side. */
-function bar(from: Point, along: Point, start: number, end: number, over: number): Path {
-  const half = TAPE_WIDTH_MM / 2 + over;
+/** A rectangle along the tape from one distance to another, `half` mm to either side. */
+function bar(from: Point, along: Point, start: number, end: number, half: number): Path {
   const corner = (distanceAlong: number, side: 1 | -1) => ({
     x: from.x + along.x * distanceAlong - along.y * half * side,
     y: from.y + along.y * distanceAlong + along.x * half * side,
@@ -171,50 +183,20 @@ function ticks(tape: Tape, unit: LengthUnit, along: Point): Path {
   const parts = unit === 'in' ? 4 : 2;
   const stepMm = (unit === 'in' ? UM_PER_INCH : UM_PER_CM) / UM_PER_MM / parts;
   const lengthMm = distance(tape.from, tape.to);
-  const edge = -TAPE_WIDTH_MM / 2;
+  const width = TAPE_WIDTH_MM * tape.scale;
   const count = Math.floor(lengthMm / stepMm + 1e-6);
   return Array.from({ length: Math.max(0, count) }, (_, index) => index + 1).flatMap((tick) => {
-    const reach = tick % parts === 0 ? TAPE_WIDTH_MM * 0.55 : TAPE_WIDTH_MM * 0.28;
+    const reach = tick % parts === 0 ? width * 0.55 : width * 0.28;
     const start = {
-      x: tape.from.x + along.x * stepMm * tick + across.x * edge,
-      y: tape.from.y + along.y * stepMm * tick + across.y * edge,
+      x: tape.from.x + along.x * stepMm * tick - (across.x * width) / 2,
+      y: tape.from.y + along.y * stepMm * tick - (across.y * width) / 2,
     };
     return [move(start), line({ x: start.x + across.x * reach, y: start.y + across.y * reach })];
   });
 }
 
-function labelShapes(tape: Tape, text: string, outlineText: OutlineText): Shape[] {
-  const { widthMm } = outlineText(text, LABEL_CAP_MM, { x: 0, y: 0 });
-  const width = widthMm + 2 * LABEL_PAD_MM.x;
-  const height = LABEL_HEIGHT_MM;
-  const middle = labelMiddle(tape, width, height);
-  const [x, y] = [middle.x - width / 2, middle.y - height / 2];
-  const card = pathData([
-    move({ x, y }),
-    line({ x: x + width, y }),
-    line({ x: x + width, y: y + height }),
-    line({ x, y: y + height }),
-    close,
-  ]);
-  const baseline = { x: middle.x - widthMm / 2, y: middle.y + LABEL_CAP_MM / 2 };
-  return [
-    { kind: 'path', layer: 'tape', d: card, fill: CARD_HEX, stroke: { hex: TAPE_INK_HEX, widthMm: 1.4 } },
-    { kind: 'glyphs', layer: 'tape', text, d: outlineText(text, LABEL_CAP_MM, baseline).d, fill: TAPE_INK_HEX },
-  ];
-}
-
-/** So much of a tape must show beside a label that lies on it, mm. */
-const SHOWING_MM = { upright: 18, level: 28 } as const;
-
-/** The middle of the tape; beside or under a tape too short to carry its label and still show. */
-function labelMiddle(tape: Tape, width: number, height: number): Point {
-  const middle = { x: (tape.from.x + tape.to.x) / 2, y: (tape.from.y + tape.to.y) / 2 };
-  const upright = Math.abs(tape.to.x - tape.from.x) < 1e-6;
-  const room = distance(tape.from, tape.to) - (upright ? height : width);
-  if (room >= SHOWING_MM[upright ? 'upright' : 'level']) return middle;
-  const aside = TAPE_WIDTH_MM / 2 + LABEL_ASIDE_MM;
-  if (!upright) return { x: middle.x, y: middle.y + (tape.labelAbove ? -1 : 1) * (aside + height / 2) };
-  return { x: middle.x + (middle.x >= 0 ? 1 : -1) * (aside + width / 2), y: middle.y };
+function hundredth(mm: number): number {
+  return Math.round(mm * 100) / 100;
 }
 
 function unitVector(from: Point, to: Point): Point {

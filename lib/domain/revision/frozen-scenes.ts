@@ -1,9 +1,20 @@
 import { clothColours } from '../garment/cloth-colours';
 import { sidesOf } from '../garment/kinds';
+import { type Box, boxAroundBoxes, grownBox } from '../geometry/box';
 import type { Garment, LayoutDocument } from '../layout/document';
-import { composeScene, flatOf, printsOn, type Scene, type SceneKey, shownSides } from '../layout/scene';
+import {
+  commonBox,
+  composeScene,
+  flatOf,
+  placedPrint,
+  printsOn,
+  type Scene,
+  type SceneKey,
+  shownSides,
+} from '../layout/scene';
 import { garmentOf, keyOf, sizeOf, sizesToShow } from '../layout/sizes';
-import { type OutlineText, tapeShapes, tapesFor } from '../layout/tape';
+import { type OutlineText, tapeScale, tapesFor } from '../layout/tape';
+import { laidTapes } from '../layout/tape-labels';
 import type { LengthUnit } from '../measure/length';
 import { canonicalBytes, type JsonValue, sha256Hex } from './canonical';
 
@@ -60,12 +71,30 @@ export function sceneWithTapes(
   const garment = garmentOf(layout, key.garmentId);
   const { blank, size } = sizeOf(garment, key.size);
   const flat = flatOf(blank.kind, size, key.side);
-  const leaderHex = clothColours(garment.cloth.hex).seam;
-  const tapes = printsOn(layout, key).flatMap((print) => tapesFor(print, key.size, flat));
-  return {
-    ...scene,
-    shapes: [...scene.shapes, ...tapes.flatMap((tape) => tapeShapes(tape, unit, leaderHex, outlineText))],
-  };
+  const prints = printsOn(layout, key);
+  const scale = tapeScale(shownBox(layout, garment));
+  const { shapes, boxes } = laidTapes(
+    prints.flatMap((print) => tapesFor(print, key.size, flat, scale)),
+    {
+      unit,
+      leaderHex: clothColours(garment.cloth.hex).seam,
+      outlineText,
+      inkBoxes: prints.map((print) => placedPrint(print, key.size, flat).inkBox),
+      frame: grownBox(scene.box, BESIDE_MM * scale),
+    },
+  );
+  return { ...scene, box: boxAroundBoxes([scene.box, ...boxes]), shapes: [...scene.shapes, ...shapes] };
+}
+
+/** How far beside a garment a reading may stand, mm where tapes are drawn full size. */
+const BESIDE_MM = 60;
+
+/** What the pictures of a garment have to show, all at one scale: its tapes are drawn to be read on them. */
+function shownBox(layout: Pick<LayoutDocument, 'prints'>, garment: Garment): Box {
+  const boxes = sizesToShow(garment).flatMap(({ blank, size }) =>
+    shownSides(layout, garment.garmentId, blank.kind).map((side) => ({ box: flatOf(blank.kind, size, side).box })),
+  );
+  return commonBox(boxes, 0);
 }
 
 function sceneKeys(layout: LayoutDocument, garment: Garment): SceneKey[] {

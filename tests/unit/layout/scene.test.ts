@@ -172,6 +172,6 @@ describe('tapes', () => {
     if (!print || !offered) throw new Error('the sample is empty');
     const [drop] = tapesFor(print, keyOf(offered), flatOf(offered.blank.kind, offered.size, 'front'));
     if (!drop) throw new Error('no tape');
-    expect(tapeShapes(drop, 'in', '#FFFFFF', null).every(({ kind }) => kind === 'path')).toBe(true);
+    expect(tapeShapes(drop, 'in', '#FFFFFF').every(({ kind }) => kind === 'path')).toBe(true);
   });
 });
