@@ -37,7 +37,7 @@ export function AddPicture({ pictures, offered, likely, href, progress, onFile, 
   }
 
   return (
-    <section className={styles.add} aria-labelledby={`${id}-title`}>
+    <section id="add-picture" tabIndex={-1} className={styles.add} aria-labelledby={`${id}-title`}>
       <h3 id={`${id}-title`} className={styles.title}>
         {t('title')}
       </h3>

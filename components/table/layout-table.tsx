@@ -3,32 +3,32 @@
 import { useRouter } from 'next/navigation';
 import { type ReactNode, useCallback, useMemo, useState } from 'react';
 import { useTranslations } from 'use-intl';
-import { v7 as newId } from 'uuid';
 import type { Side } from '@/lib/domain/garment/flat';
 import type { LayoutDocument, SizeKey } from '@/lib/domain/layout/document';
-import type { LocationId } from '@/lib/domain/layout/locations';
 import type { LengthUnit } from '@/lib/domain/measure/length';
-import { addPrint, locationsOffered } from '@/lib/editor/commands/add-print';
+import { locationsOffered } from '@/lib/editor/commands/add-print';
 import { likelyLocation } from '@/lib/editor/likely-location';
-import { nameFromFile } from '@/lib/editor/print-name';
 import { selectSize } from '@/lib/editor/selection';
-import { afterCommand, afterTakingTheirs, afterUndo, newTableEditor, withSelection } from '@/lib/editor/table-editor';
+import { afterTakingTheirs, afterUndo, newTableEditor, withSelection } from '@/lib/editor/table-editor';
 import type { Picture } from '../art/upload-picture';
 import { LinkButton } from '../ui/link-button';
 import { AddPicture } from './add-picture';
 import { ChangedElsewhere } from './changed-elsewhere';
+import { CommandList } from './command-list';
 import type { SaveDraft } from './draft-keeper';
 import { GarmentSides } from './garment-sides';
 import styles from './layout-table.module.css';
 import { LockedNotice } from './locked-notice';
+import type { PageAct } from './page-acts';
 import { Paper } from './paper';
 import { Slips } from './slips';
 import { TableHeader, type TableJob } from './table-header';
 import { tableKeys } from './table-keys';
 import { useDraftKeeper } from './use-draft-keeper';
+import { useListedCommands } from './use-listed-commands';
+import { usePictures } from './use-pictures';
 import { useSaid } from './use-said';
 import { useTableCommands } from './use-table-commands';
-import { useUpload } from './use-upload';
 
 /** What the line along the top shows: every size of one garment, one of them chosen. */
 export type LineView = {
@@ -55,45 +55,27 @@ export function LayoutTable({ job, unit, draft, pictures: first, locked, saveDra
   const t = useTranslations('table');
   const router = useRouter();
   const [editor, change] = useState(() => newTableEditor(draft.layout, unit, locked));
-  const [pictures, setPictures] = useState(first);
-  const { progress, take } = useUpload(job.jobId);
+  const { pictures, progress, takeIn, place, takeDropped } = usePictures(job.jobId, first, change);
   const said = useSaid(editor);
   const refresh = useCallback(() => router.refresh(), [router]);
   const { keeper, saving } = useDraftKeeper(editor.history.present, draft, saveDraft, refresh);
   const { perform, refused } = useTableCommands(editor, change);
-  const onKeyDown = useMemo(() => tableKeys(perform, () => {}), [perform]);
+  const [isListing, setListing] = useState(false);
+  const list = useCallback(() => setListing(true), []);
   const onChoose = useCallback(
     (size: SizeKey) => change((before) => withSelection(before, (layout, now) => selectSize(layout, now, size))),
     [],
   );
 
-  async function takeIn(file: File): Promise<Picture | null> {
-    const picture = await take(file);
-    if (picture) setPictures((all) => [...all.filter(({ artId }) => artId !== picture.artId), picture]);
-    return picture;
-  }
-
-  function place({ name, art }: Picture, locationId: LocationId | null): void {
-    const printId = newId();
-    change((before) => {
-      const likely = likelyLocation({ layout: before.history.present, selection: before.selection });
-      const where = locationId ?? likely;
-      if (!where) return before;
-      return afterCommand(before, addPrint, { printId, name: nameFromFile(name) ?? '', art, locationId: where, newId });
-    });
-  }
-
-  async function takeDropped(files: readonly File[]): Promise<void> {
-    for (const file of files) {
-      const picture = await takeIn(file);
-      if (!picture) return;
-      place(picture, null);
-    }
-  }
-
   const { selection, history } = editor;
   const state = { layout: history.present, selection };
-  const likely = likelyLocation(state);
+  const likely = editor.locked ? null : likelyLocation(state);
+  const acts = useMemo<PageAct[]>(
+    () => [{ id: 'addPicture', section: 'more', keys: ['A'], refusal: likely ? null : 'notNow', run: toAddPicture }],
+    [likely],
+  );
+  const commands = useListedCommands(editor, perform, acts);
+  const onKeyDown = useMemo(() => tableKeys(perform, acts, list), [perform, acts, list]);
   return (
     <div className={styles.page} onKeyDown={onKeyDown}>
       <TableHeader
@@ -103,6 +85,7 @@ export function LayoutTable({ job, unit, draft, pictures: first, locked, saveDra
         redo={history.future[0]?.label ?? null}
         locked={editor.locked}
         change={change}
+        onList={list}
         flush={keeper.flush}
       />
       {editor.locked ? <LockedNotice jobId={job.jobId} /> : null}
@@ -118,8 +101,8 @@ export function LayoutTable({ job, unit, draft, pictures: first, locked, saveDra
               onFiles={(files) => void takeDropped(files)}
               beside={<GarmentSides editor={editor} change={change} />}
             >
-              <Slips editor={editor} change={change}>
-                {editor.locked || !likely ? null : (
+              <Slips editor={editor} change={change} perform={perform}>
+                {likely ? (
                   <AddPicture
                     pictures={pictures}
                     offered={locationsOffered(state)}
@@ -129,9 +112,10 @@ export function LayoutTable({ job, unit, draft, pictures: first, locked, saveDra
                     onFile={takeIn}
                     onPlace={place}
                   />
-                )}
+                ) : null}
               </Slips>
             </Paper>
+            {refused ? <p className={styles.refused}>{refused}</p> : null}
           </main>
         </>
       ) : (
@@ -146,6 +130,7 @@ export function LayoutTable({ job, unit, draft, pictures: first, locked, saveDra
       <p role="status" className="visually-hidden">
         {refused ?? said}
       </p>
+      {isListing ? <CommandList commands={commands} onClose={() => setListing(false)} /> : null}
       {saving.kind === 'changedElsewhere' ? (
         <ChangedElsewhere
           onTheirs={() => {
@@ -162,4 +147,11 @@ export function LayoutTable({ job, unit, draft, pictures: first, locked, saveDra
       ) : null}
     </div>
   );
+}
+
+/** Goes to the slip that adds a picture, wherever it is on the page. */
+function toAddPicture(): void {
+  const slip = document.getElementById('add-picture');
+  slip?.scrollIntoView({ block: 'nearest' });
+  slip?.focus({ preventScroll: true });
 }

@@ -8,24 +8,35 @@ import { keyOf, sameSize, sizesToShow } from '@/lib/domain/layout/sizes';
 import type { LengthUnit } from '@/lib/domain/measure/length';
 import type { ChosenPrint } from '@/lib/editor/chosen-print';
 import { locationsFor } from '@/lib/editor/commands/add-print';
-import { removePrint, setLocation } from '@/lib/editor/commands/change-print';
-import { centrePrint } from '@/lib/editor/commands/place-print';
+import { setLocation } from '@/lib/editor/commands/change-print';
 import { selectSize } from '@/lib/editor/selection';
-import { afterCommand, withSelection } from '@/lib/editor/table-editor';
+import { tableCommand } from '@/lib/editor/table-commands';
+import { afterCommand, type TableEditor, withSelection } from '@/lib/editor/table-editor';
+import { isHidden, isPinned } from '@/lib/editor/working-aids';
 import { readingWords } from '@/lib/messages/reading-words';
 import { classNames } from '../ui/class-names';
 import { FitLines } from './fit-lines';
 import { groupWords } from './group-words';
 import { LocationSelect } from './location-select';
+import { PrintActs } from './print-acts';
+import { PrintGarments } from './print-garments';
 import { SharpnessLine } from './sharpness-line';
 import { NameField, ReadingFields } from './slip-fields';
 import styles from './slips.module.css';
 import type { Change } from './use-reading';
+import type { Perform } from './use-table-commands';
 
-type OpenSlipProps = { chosen: ChosenPrint; unit: LengthUnit; change: Change; locked: boolean; takesFocus: boolean };
+type OpenSlipProps = {
+  chosen: ChosenPrint;
+  editor: TableEditor;
+  change: Change;
+  perform: Perform;
+  takesFocus: boolean;
+};
 
 /** The slip of the print in hand: everything about it that can be changed. */
-export function OpenSlip({ chosen, unit, change, locked, takesFocus }: OpenSlipProps) {
+export function OpenSlip({ chosen, editor, change, perform, takesFocus }: OpenSlipProps) {
+  const { unit, locked } = editor;
   const t = useTranslations('table.slips');
   const { print, garment } = chosen;
   const headingId = useId();
@@ -37,8 +48,10 @@ export function OpenSlip({ chosen, unit, change, locked, takesFocus }: OpenSlipP
   const offered: readonly Location[] = locationsFor([garment]);
   // The usual place of a chest print is off the centre line.
   const isCentred = (LOCATIONS[print.locationId].starting.adult?.acrossUm ?? 0) === 0;
+  const isPinnedHere = isPinned(editor, print.printId);
+  const isFast = locked || isPinnedHere;
   const setTo = (locationId: LocationId) =>
-    change((editor) => afterCommand(editor, setLocation, { locationId, newId }));
+    change((before) => afterCommand(before, setLocation, { locationId, newId }));
   return (
     <section
       ref={slip}
@@ -51,26 +64,25 @@ export function OpenSlip({ chosen, unit, change, locked, takesFocus }: OpenSlipP
         {print.name}
       </h3>
       <NameField key={`name ${print.printId}`} {...{ chosen, change, locked }} />
-      <LocationSelect label={t('location')} value={print.locationId} {...{ offered, locked }} onChoose={setTo} />
+      {locked ? null : <PrintActs editor={editor} printId={print.printId} perform={perform} />}
+      {isPinnedHere && !locked ? <p className={styles.line}>{t('pinned')}</p> : null}
+      {isHidden(editor, print.printId) ? <p className={styles.line}>{t('hidden')}</p> : null}
+      <LocationSelect
+        label={t('location')}
+        value={print.locationId}
+        offered={offered}
+        locked={isFast}
+        onChoose={setTo}
+      />
+      <PrintGarments chosen={chosen} garments={editor.history.present.garments} change={change} locked={locked} />
       <Groups {...{ chosen, unit, change }} />
-      <ReadingFields key={`${print.printId} ${chosen.group.groupId}`} {...{ chosen, unit, change, locked }} />
+      <ReadingFields key={`${print.printId} ${chosen.group.groupId}`} {...{ chosen, unit, change }} locked={isFast} />
       <SharpnessLine chosen={chosen} unit={unit} />
       <FitLines {...{ chosen, unit, change, locked }} />
-      {locked ? null : (
+      {isFast ? null : (
         <div className={styles.acts}>
-          <button
-            type="button"
-            className={styles.act}
-            onClick={() => change((editor) => afterCommand(editor, centrePrint, undefined))}
-          >
+          <button type="button" className={styles.act} onClick={() => perform(tableCommand('usualPlace'))}>
             {t(isCentred ? 'centre' : 'usual')}
-          </button>
-          <button
-            type="button"
-            className={styles.act}
-            onClick={() => change((editor) => afterCommand(editor, removePrint, undefined))}
-          >
-            {t('remove')}
           </button>
         </div>
       )}
@@ -78,8 +90,10 @@ export function OpenSlip({ chosen, unit, change, locked, takesFocus }: OpenSlipP
   );
 }
 
+type GroupsProps = Pick<OpenSlipProps, 'chosen' | 'change'> & { unit: LengthUnit };
+
 /** For which sizes the readings hold: the size group shown, and the others to go to. */
-function Groups({ chosen: { print, garment, group }, unit, change }: Omit<OpenSlipProps, 'locked' | 'takesFocus'>) {
+function Groups({ chosen: { print, garment, group }, unit, change }: GroupsProps) {
   const t = useTranslations('table.slips');
   const readings = useTranslations('readings');
   const sizes = sizesToShow(garment).map(keyOf);

@@ -1,91 +1,65 @@
 import { type ReactNode, useState } from 'react';
 import { useTranslations } from 'use-intl';
-import type { Garment, Print } from '@/lib/domain/layout/document';
-import { printReading } from '@/lib/domain/layout/readings';
-import { groupFor } from '@/lib/domain/layout/sizes';
-import { type ChosenPrint, chosenPrint } from '@/lib/editor/chosen-print';
-import { type Selection, selectPrint } from '@/lib/editor/selection';
-import { shownFlat } from '@/lib/editor/shown-flat';
-import { shownLayout, type TableEditor, withSelection } from '@/lib/editor/table-editor';
-import { readingWords } from '@/lib/messages/reading-words';
-import { groupWords } from './group-words';
-import { OpenSlip } from './open-slip';
+import { printsOn } from '@/lib/domain/layout/scene';
+import { otherGarments } from '@/lib/editor/commands/copy-side';
+import { type TableEditor, tableState, wholeLayout } from '@/lib/editor/table-editor';
+import { CopySide } from './copy-side';
+import { Slip } from './slip';
 import styles from './slips.module.css';
 import type { Change } from './use-reading';
+import type { Perform } from './use-table-commands';
 
 type SlipsProps = {
   editor: TableEditor;
   change: Change;
+  perform: Perform;
   /** Stands at the end: add a picture. */
   children: ReactNode;
 };
 
-/** One slip of paper for each print of the garment, the one in hand open. */
-export function Slips({ editor, change, children }: SlipsProps) {
+/**
+ * One slip of paper for each print of the garment, the one in hand open: first those of the side that is up, the one on top
+ * first, then those of the other sides. Whatever can be done on the paper can be done here.
+ */
+export function Slips({ editor, change, perform, children }: SlipsProps) {
   const t = useTranslations('table.slips');
-  const layout = shownLayout(editor);
+  const readings = useTranslations('readings');
+  const layout = wholeLayout(editor);
   const { selection } = editor;
-  const shown = shownFlat({ layout, selection });
-  const chosen = chosenPrint({ layout, selection });
   // Choosing a slip replaces it by the open one, which then takes over the focus.
   const [pressed, setPressed] = useState<string | null>(null);
-  if (!(shown && selection)) return null;
-  const prints = layout.prints.filter(({ garmentIds }) => garmentIds.includes(selection.garmentId));
+  if (!selection) return null;
+  const here = printsOn(layout, selection).reverse();
+  const elsewhere = layout.prints.filter(
+    ({ garmentIds, side }) => garmentIds.includes(selection.garmentId) && side !== selection.side,
+  );
+  const slip = { editor, change, perform, selection, pressed, setPressed };
+  const side = readings(`side.${selection.side}`);
   return (
     <div className={styles.slips}>
       <h2 className="visually-hidden">{t('title')}</h2>
-      {prints.length === 0 ? <p className={styles.none}>{t('none')}</p> : null}
-      {prints.map((print) => (
-        <Slip
-          key={print.printId}
-          print={print}
-          chosen={chosen}
-          garment={shown.garment}
-          {...{ editor, change, selection, pressed, setPressed }}
-        />
-      ))}
+      {here.length + elsewhere.length === 0 ? <p className={styles.none}>{t('none')}</p> : null}
+      {here.length > 0 ? (
+        <ol className={styles.pile} aria-label={t('pile', { side })}>
+          {here.map((print) => (
+            <li key={print.printId}>
+              <Slip print={print} {...slip} />
+            </li>
+          ))}
+        </ol>
+      ) : null}
+      {editor.locked || otherGarments(tableState(editor)).length === 0 ? null : (
+        <CopySide editor={editor} perform={perform} />
+      )}
+      {elsewhere.length > 0 ? (
+        <section className={styles.elsewhere} aria-labelledby="other-sides">
+          <h3 id="other-sides">{t('elsewhere')}</h3>
+          {elsewhere.map((print) => (
+            <Slip key={print.printId} print={print} {...slip} />
+          ))}
+        </section>
+      ) : null}
       {children}
     </div>
-  );
-}
-
-type SlipProps = {
-  print: Print;
-  chosen: ChosenPrint | null;
-  garment: Garment;
-  editor: TableEditor;
-  change: Change;
-  selection: Selection;
-  pressed: string | null;
-  setPressed: (printId: string) => void;
-};
-
-function Slip({ print, chosen, garment, editor, change, selection, pressed, setPressed }: SlipProps) {
-  const readings = useTranslations('readings');
-  const { unit, locked } = editor;
-  const { printId } = print;
-  if (chosen?.print.printId === printId) {
-    return <OpenSlip {...{ chosen, unit, change, locked }} takesFocus={pressed === printId} />;
-  }
-  const group = groupFor(print, selection.size);
-  const words = readingWords(readings, printReading(print, group), unit);
-  return (
-    <button
-      type="button"
-      className={styles.slip}
-      data-nudges
-      onClick={() => {
-        setPressed(printId);
-        change((before) => withSelection(before, (layout, now) => selectPrint(layout, now, printId)));
-      }}
-    >
-      <b className={styles.name}>{print.name}</b>
-      <span className={styles.line}>
-        {readings(`location.${print.locationId}`)}, {groupWords(readings, garment, group.members)}
-      </span>
-      <span className={styles.line}>
-        {words.size}, {words.drop}
-      </span>
-    </button>
   );
 }

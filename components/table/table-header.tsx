@@ -29,6 +29,8 @@ type TableHeaderProps = {
   redo: EditLabel | null;
   locked: boolean;
   change: Change;
+  /** Lists everything that can be done. */
+  onList: () => void;
   /** Saves what is not saved yet; true once all of it is. */
   flush: () => Promise<boolean>;
 };
@@ -41,6 +43,7 @@ export const TableHeader = memo(function TableHeader({
   redo,
   locked,
   change,
+  onList,
   flush,
 }: TableHeaderProps) {
   const t = useTranslations('table');
@@ -67,6 +70,16 @@ export const TableHeader = memo(function TableHeader({
             <HistoryButton what={redo} words={t('redo')} name="redoWhat" onPress={() => change(afterRedo)}>
               <path d="m13 4 4 4-4 4M17 8H8a4.5 4.5 0 0 0 0 9h4" />
             </HistoryButton>
+            <button
+              type="button"
+              className={styles.square}
+              aria-label={t('list.open')}
+              title={t('list.open')}
+              aria-keyshortcuts="?"
+              onClick={onList}
+            >
+              <span aria-hidden="true">?</span>
+            </button>
             <SavedLink href={`${page}/send`} flush={flush} className={buttonClass({ kind: 'primary' })}>
               {t('send', { number: job.nextNumber })}
             </SavedLink>

@@ -1,6 +1,7 @@
 import type { KeyboardEvent } from 'react';
 import { strokeText } from '@/lib/editor/key-strokes';
 import { commandForStroke } from '@/lib/editor/table-commands';
+import type { PageAct } from './page-acts';
 import type { Perform } from './use-table-commands';
 
 /** The stroke that lists every command. */
@@ -10,7 +11,11 @@ export const LIST_STROKES: readonly string[] = ['Shift+?', '?'];
  * Keys of the whole table: back, forth and the list of commands anywhere but in text that is being typed; the others while
  * the paper or a slip has the focus.
  */
-export function tableKeys(perform: Perform, onList: () => void): (event: KeyboardEvent<HTMLElement>) => void {
+export function tableKeys(
+  perform: Perform,
+  acts: readonly PageAct[],
+  onList: () => void,
+): (event: KeyboardEvent<HTMLElement>) => void {
   return (event) => {
     const target = event.target as HTMLElement;
     const stroke = strokeText(event);
@@ -18,6 +23,12 @@ export function tableKeys(perform: Perform, onList: () => void): (event: Keyboar
     if (!isField && LIST_STROKES.includes(stroke)) {
       event.preventDefault();
       onList();
+      return;
+    }
+    const act = target.matches('[data-nudges]') && acts.find(({ keys, refusal }) => !refusal && keys.includes(stroke));
+    if (act) {
+      event.preventDefault();
+      act.run();
       return;
     }
     const command = commandForStroke(stroke);
