@@ -51,7 +51,7 @@ export function troubledSizes(
 }
 
 /** The steps a suggested width goes by: 1/4 in, or 5 mm where the shop thinks in centimetres. */
-function suggestionStepUm(unit: LengthUnit): Micrometres {
+export function suggestionStepUm(unit: LengthUnit): Micrometres {
   return unit === 'in' ? UM_PER_INCH / 4 : 5 * UM_PER_MM;
 }
 

@@ -41,7 +41,8 @@ function startingWidth(art: Pick<ArtRef, 'inkBox'>, { widthUm, tallestUm }: Star
   return inkHeightUm(art, widthUm) > tallestUm ? widthForHeightUm(art, tallestUm) : widthUm;
 }
 
-function startingAcross(values: StartingValues, chestUm: Micrometres | undefined): Micrometres {
+/** How far across a print starts on a garment of this chest width: further on wide ones, where the location says so. */
+export function startingAcross(values: StartingValues, chestUm: Micrometres | undefined): Micrometres {
   const isWide = chestUm !== undefined && chestUm >= WIDE_FROM_CHEST_UM;
   return isWide ? (values.wideAcrossUm ?? values.acrossUm) : values.acrossUm;
 }
