@@ -7,9 +7,10 @@ import type { Side } from '@/lib/domain/garment/flat';
 import type { LayoutDocument, SizeKey } from '@/lib/domain/layout/document';
 import type { LengthUnit } from '@/lib/domain/measure/length';
 import { locationsOffered } from '@/lib/editor/commands/add-print';
+import { restoredTable } from '@/lib/editor/kept-table';
 import { likelyLocation } from '@/lib/editor/likely-location';
 import { selectSize } from '@/lib/editor/selection';
-import { afterTakingTheirs, afterUndo, newTableEditor, withSelection } from '@/lib/editor/table-editor';
+import { afterTakingTheirs, afterUndo, withSelection } from '@/lib/editor/table-editor';
 import type { Picture } from '../art/upload-picture';
 import { LinkButton } from '../ui/link-button';
 import { AddPicture } from './add-picture';
@@ -29,6 +30,7 @@ import { useListedCommands } from './use-listed-commands';
 import { usePictures } from './use-pictures';
 import { useSaid } from './use-said';
 import { useTableCommands } from './use-table-commands';
+import { useStoredTable, useTableKept } from './use-table-store';
 
 /** What the line along the top shows: every size of one garment, one of them chosen. */
 export type LineView = {
@@ -50,15 +52,39 @@ export type LayoutTableProps = {
   line: (view: LineView) => ReactNode;
 };
 
+/** The layout table with what this browser kept of it, once that is found. */
+export function LayoutTable(props: LayoutTableProps) {
+  const t = useTranslations('table');
+  const stored = useStoredTable(props.job.jobId);
+  if (!stored)
+    return (
+      <p role="status" className={styles.opening}>
+        {t('opening')}
+      </p>
+    );
+  return <LaidOutTable {...props} stored={stored.table} />;
+}
+
 /** The page where prints are placed: the line, the paper with the garment, and the slips. */
-export function LayoutTable({ job, unit, draft, pictures: first, locked, saveDraft, href, line }: LayoutTableProps) {
+function LaidOutTable({
+  job,
+  unit,
+  draft,
+  pictures: first,
+  locked,
+  saveDraft,
+  href,
+  line,
+  stored,
+}: LayoutTableProps & { stored: unknown }) {
   const t = useTranslations('table');
   const router = useRouter();
-  const [editor, change] = useState(() => newTableEditor(draft.layout, unit, locked));
+  const [editor, change] = useState(() => restoredTable(stored, draft, unit, locked));
   const { pictures, progress, takeIn, place, takeDropped } = usePictures(job.jobId, first, change);
   const said = useSaid(editor);
   const refresh = useCallback(() => router.refresh(), [router]);
   const { keeper, saving } = useDraftKeeper(editor.history.present, draft, saveDraft, refresh);
+  useTableKept(job.jobId, editor, keeper.version());
   const { perform, refused } = useTableCommands(editor, change);
   const [isListing, setListing] = useState(false);
   const list = useCallback(() => setListing(true), []);
@@ -133,6 +159,9 @@ export function LayoutTable({ job, unit, draft, pictures: first, locked, saveDra
       {isListing ? <CommandList commands={commands} onClose={() => setListing(false)} /> : null}
       {saving.kind === 'changedElsewhere' ? (
         <ChangedElsewhere
+          {...{ selection, unit, href }}
+          mine={history.present}
+          theirs={saving.theirs}
           onTheirs={() => {
             const theirs = keeper.takeTheirs();
             if (theirs) change((before) => afterTakingTheirs(before, theirs));
