@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { Fragment, type ReactNode } from 'react';
 import styles from './specified-garment.module.css';
 
 /** How many of each size of one band, and in all. */
@@ -18,6 +18,8 @@ export type PlacementRow = {
   tall: string;
   down: string;
   across: string;
+  /** Why it is meant to cross a seam or to leave the garment, and on which of the sizes; null where it does neither. */
+  meant: string | null;
   /** Its print file; null where nothing may be pressed. */
   file: { href: string; words: string; label: string } | null;
 };
@@ -99,31 +101,38 @@ export function SpecifiedGarment({ facts, pictures, counts, placements, words }:
             </tr>
           </thead>
           <tbody>
-            {placements.map(({ key, print, place, sizes, wide, tall, down, across, file }) => (
-              <tr key={key}>
-                <th scope="row">
-                  {print}
-                  <span className={styles.place}>{place}</span>
-                </th>
-                <td data-column={columns.sizes}>{sizes}</td>
-                <td data-column={columns.wide} className={styles.reading}>
-                  {wide}
-                </td>
-                <td data-column={columns.tall} className={styles.reading}>
-                  {tall}
-                </td>
-                <td data-column={columns.place}>{down}</td>
-                <td data-column={columns.across}>{across}</td>
-                {hasFiles ? (
-                  <td data-column={columns.file} className={styles.file}>
-                    {file ? (
-                      <a href={file.href} download aria-label={`${file.words}, ${file.label}`}>
-                        {file.words}
-                      </a>
-                    ) : null}
+            {placements.map(({ key, print, place, sizes, wide, tall, down, across, meant, file }) => (
+              <Fragment key={key}>
+                <tr>
+                  <th scope="row">
+                    {print}
+                    <span className={styles.place}>{place}</span>
+                  </th>
+                  <td data-column={columns.sizes}>{sizes}</td>
+                  <td data-column={columns.wide} className={styles.reading}>
+                    {wide}
                   </td>
+                  <td data-column={columns.tall} className={styles.reading}>
+                    {tall}
+                  </td>
+                  <td data-column={columns.place}>{down}</td>
+                  <td data-column={columns.across}>{across}</td>
+                  {hasFiles ? (
+                    <td data-column={columns.file} className={styles.file}>
+                      {file ? (
+                        <a href={file.href} download aria-label={`${file.words}, ${file.label}`}>
+                          {file.words}
+                        </a>
+                      ) : null}
+                    </td>
+                  ) : null}
+                </tr>
+                {meant ? (
+                  <tr className={styles.meant}>
+                    <td colSpan={hasFiles ? 7 : 6}>{meant}</td>
+                  </tr>
                 ) : null}
-              </tr>
+              </Fragment>
             ))}
           </tbody>
         </table>

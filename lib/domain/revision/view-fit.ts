@@ -22,17 +22,17 @@ export const viewFitSchema = z.object({
 });
 export type ViewFit = z.infer<typeof viewFitSchema>;
 
-/** Where a tape starts from says already how far the ink is from there. */
-const TOLD_BY_THE_DROP: Readonly<Partial<Record<MeasuredFrom, FlatLineName>>> = {
-  collarSeamCentre: 'collarSeam',
-  sleeveHemFold: 'sleeveHem',
-  topEdgeCentre: 'topEdge',
-  bibTopCentre: 'bibEdge',
-  brimSeamCentre: 'brimSeam',
-  outseamTop: 'waistSeam',
+/** Lines where a tape starts from, or that lie with it: the drop says already how far the ink is from them. */
+const TOLD_BY_THE_DROP: Readonly<Partial<Record<MeasuredFrom, readonly FlatLineName[]>>> = {
+  collarSeamCentre: ['collarSeam', 'collarEdge', 'hoodSeam', 'hoodEdge', 'eyelet'],
+  sleeveHemFold: ['sleeveHem', 'cuffSeam'],
+  topEdgeCentre: ['topEdge'],
+  bibTopCentre: ['bibEdge'],
+  brimSeamCentre: ['brimSeam', 'brimEdge'],
+  outseamTop: ['topEdge', 'waistSeam'],
 };
 
-/** How a print lies on one size. The line its drop is measured from counts only where the ink crosses it. */
+/** How a print lies on one size. Lines its drop is measured from count only where the ink crosses them. */
 export function viewFit(print: Print, offered: OfferedSize): ViewFit {
   const flat = flatOf(offered.blank.kind, offered.size, print.side);
   const placed = placedPrint(print, keyOf(offered), flat);
@@ -46,7 +46,7 @@ export function viewFit(print: Print, offered: OfferedSize): ViewFit {
 
 function nearestLine(ink: Polyline, flat: FrozenFlat, { locationId }: Pick<Print, 'locationId'>): ViewFit['nearest'] {
   const [first] = ink;
-  const told = TOLD_BY_THE_DROP[LOCATIONS[locationId].measuredFrom];
+  const told = TOLD_BY_THE_DROP[LOCATIONS[locationId].measuredFrom] ?? [];
   const ring = first ? [...ink, first] : [];
   return flat.lines
     .filter((each) => !PRESSABLE_LINES.has(each.line))
@@ -56,7 +56,7 @@ function nearestLine(ink: Polyline, flat: FrozenFlat, { locationId }: Pick<Print
         um: umFromMm(clearanceBetween(ring, chain).distance),
       })),
     )
-    .filter(({ line, um }) => line !== told || um === 0)
+    .filter(({ line, um }) => um === 0 || !told.includes(line))
     .reduce<ViewFit['nearest']>((near, each) => (near && near.um <= each.um ? near : each), null);
 }
 

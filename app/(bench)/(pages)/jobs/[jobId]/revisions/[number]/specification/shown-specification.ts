@@ -42,6 +42,7 @@ export function placementRows(
       tall: formatLength(reading.heightUm, unit),
       down: dropWords(readings, reading, unit),
       across: acrossWords(readings, reading.across, unit),
+      meant: meantWords(locale, printId, sizes),
       file: fileAddress && {
         href: fileAddress(printId, groupId),
         words: t('file'),
@@ -49,6 +50,21 @@ export function placementRows(
       },
     };
   });
+}
+
+/** Why a print crosses a seam or leaves the garment on some of these sizes, in the maker's words. */
+function meantWords(locale: Locale, printId: string, sizes: readonly ViewSize[]): string | null {
+  const readings = translatorFor(locale, 'readings');
+  const meant = sizes.flatMap((size) =>
+    size.sides
+      .flatMap(({ prints }) => prints)
+      .filter((print) => print.printId === printId && print.fit && print.fit.stops.length > 0)
+      .map(({ fitNote }) => ({ size: sizeWords(readings, size), note: fitNote ?? '' })),
+  );
+  const [first] = meant;
+  if (!first) return null;
+  const on = new Intl.ListFormat(locale).format(meant.map(({ size }) => size));
+  return translatorFor(locale, 'specification')('meant', { sizes: on, note: first.note });
 }
 
 function groupedPrints(sizes: readonly ViewSize[]): { print: ViewPrint; sizes: ViewSize[] }[] {
