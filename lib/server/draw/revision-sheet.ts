@@ -189,7 +189,17 @@ function drawCaption(
         place,
       );
     }
+    const note = fitNoteOf(garment, print.printId);
+    if (note) {
+      pen.y += 24;
+      write(pen, picture('meant', { note }), 'body', place);
+    }
   }
+}
+
+function fitNoteOf({ sizes }: ViewGarment, printId: string): string | undefined {
+  const prints = sizes.flatMap(({ sides }) => sides.flatMap((side) => side.prints));
+  return prints.find((print) => print.printId === printId && print.fitNote)?.fitNote;
 }
 
 function drawCounts(pen: Pen, garment: ViewGarment, { picture, readings }: SheetWords): void {
