@@ -1,5 +1,7 @@
 import { removePrint } from './commands/change-print';
 import { duplicatePrint } from './commands/duplicate-print';
+import { oneWidth, suggestGroups } from './commands/group-sizes';
+import { keepUnder, letGoOfPrint } from './commands/keep-under';
 import { mirrorPrint, mirrorSleeve } from './commands/mirror-print';
 import { layAtBottom, layOnTop, lowerPrint, raisePrint } from './commands/order-print';
 import { centrePrint, nudgePrint } from './commands/place-print';
@@ -20,6 +22,8 @@ const PLACE = [
   nudge('strideLeft', 'left', true),
   nudge('strideRight', 'right', true),
   editing({ id: 'usualPlace', section: 'place', keys: ['U'], canBeIdle: true }, centrePrint, nothing),
+  editing({ id: 'keepUnder', section: 'place' }, keepUnder, nothing),
+  editing({ id: 'letGo', section: 'place' }, letGoOfPrint, nothing),
   aiding({ id: 'pin', section: 'place', keys: ['P'] }, (editor, printId) =>
     withPinned(editor, printId, !isPinned(editor, printId)),
   ),
@@ -34,6 +38,8 @@ const SIZE = [
   })),
   editing({ id: 'turnOn', section: 'size', keys: ['T'] }, stepTurn, () => ({ towards: 'clockwise' as const })),
   editing({ id: 'turnBack', section: 'size', keys: ['Shift+T'] }, stepTurn, () => ({ towards: 'back' as const })),
+  editing({ id: 'alike', section: 'size', canBeIdle: true }, suggestGroups, (given) => given),
+  editing({ id: 'oneWidth', section: 'size', canBeIdle: true }, oneWidth, nothing),
 ] as const;
 
 const ORDER = [

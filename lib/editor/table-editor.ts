@@ -1,5 +1,6 @@
 import type { LayoutDocument } from '@/lib/domain/layout/document';
-import type { LengthUnit } from '@/lib/domain/measure/length';
+import { restacked } from '@/lib/domain/layout/stack';
+import { type LengthUnit, tradeStepUm } from '@/lib/domain/measure/length';
 import type { Command, EditLabel, TableState } from './command';
 import { type History, newHistory, recorded, redone, undone } from './history';
 import { firstSelection, followedSelection, type Selection, settledSelection } from './selection';
@@ -63,7 +64,7 @@ export function afterCommand<Arguments>(
 ): TableEditor {
   const state = tableState(editor);
   if (!command.canRun(state)) return editor;
-  return withLayout(editor, command.run(state, args), command.id, continues);
+  return withLayout(editor, laidOut(state, command, args), command.id, continues);
 }
 
 /** The table while a drag goes on: what the command would do is shown and not yet done. */
@@ -74,8 +75,13 @@ export function whileDragging<Arguments>(
 ): TableEditor {
   const state = tableState(editor);
   if (!command.canRun(state)) return editor;
-  const held = command.run(state, args);
+  const held = laidOut(state, command, args);
   return held === wholeLayout(editor) ? editor : { ...editor, held };
+}
+
+/** What a command makes of the layout, prints that keep under another following it. */
+function laidOut<Arguments>(state: TableState, command: Command<Arguments>, args: Arguments): LayoutDocument {
+  return restacked(state.layout, command.run(state, args), tradeStepUm(state.unit));
 }
 
 /** The table when the drag is let go: what was shown is done, as one step. */

@@ -11,6 +11,9 @@ import { LOCATION_IDS } from './locations';
 /** As much as the maker can write about why a print is meant to lie as it does. */
 export const LONGEST_FIT_NOTE = 400;
 
+/** As many size groups as a print can have. */
+export const MOST_SIZE_GROUPS = 40;
+
 const id = z.string().min(1).max(64);
 const lengthUm = z.number().int().min(-LONGEST_LENGTH_UM).max(LONGEST_LENGTH_UM);
 const sizeUm = z.number().int().min(1_000).max(LONGEST_LENGTH_UM);
@@ -91,7 +94,7 @@ export const printSchema = z.object({
   locationId: z.enum(LOCATION_IDS),
   content: z.discriminatedUnion('kind', [z.object({ kind: z.literal('art'), art: artRefSchema })]),
   turnCentideg: z.number().int().min(-FULL_TURN_CENTIDEG).max(FULL_TURN_CENTIDEG),
-  sizeGroups: z.array(sizeGroupSchema).min(1).max(40),
+  sizeGroups: z.array(sizeGroupSchema).min(1).max(MOST_SIZE_GROUPS),
   /** Why the print is meant to cross a seam or to leave the garment, in the maker's words; sealed with a revision. */
   fitNote: z.string().min(1).max(LONGEST_FIT_NOTE).optional(),
   /** The print it keeps under, and how far its ink's top is from that one's foot: a number under its name. */

@@ -1,5 +1,5 @@
 import type { LengthUnit, Micrometres } from '../measure/length';
-import type { LayoutDocument, Print, SizeGroup, SizeKey } from './document';
+import { type LayoutDocument, MOST_SIZE_GROUPS, type Print, type SizeGroup, type SizeKey } from './document';
 import { suggestionStepUm } from './layout-fit';
 import { type WidthBand, widthBands } from './size-group-bands';
 import { type GroupedSize, groupedSizes } from './size-group-sizes';
@@ -7,9 +7,6 @@ import { sameSize } from './sizes';
 
 /** Widths suggested where nothing else is asked for: each is another transfer to order (common practice, no source). */
 export const USUAL_WIDTHS = 3;
-
-/** As many size groups as a print of a layout document takes. */
-const MOST_GROUPS = 40;
 
 /** A size group without its name. */
 export type SuggestedGroup = Omit<SizeGroup, 'groupId'>;
@@ -48,7 +45,7 @@ export function suggestedSizeGroups(
   const groups = groupsReadAlike(
     grouped.sizes.map((size) => ({ members: [size.key], widthUm: widthOn(size), ...size.place })),
   );
-  if (groups.length > MOST_GROUPS) return null;
+  if (groups.length > MOST_SIZE_GROUPS) return null;
   const widths = new Set(grouped.sizes.filter(({ isOrdered }) => isOrdered).map(widthOn));
   return { groups, widthsUm: [...widths].sort((a, b) => a - b) };
 }

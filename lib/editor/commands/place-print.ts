@@ -71,12 +71,16 @@ export const centrePrint: Command<void> = {
   run: (state) => withReadings(state.layout, printInHand(state), usualPlace(state) ?? {}),
 };
 
-/** Where the location of the print in hand usually has it on the size shown; null when it knows no usual place for that size. */
+/**
+ * Where the location of the print in hand usually has it on the size shown, its drop that of the print it keeps under; null
+ * when it knows no usual place for that size.
+ */
 export function usualPlace(state: TableState): { dropUm: Micrometres; acrossUm: Micrometres } | null {
-  const { print } = printInHand(state);
+  const { print, group } = printInHand(state);
   const garments = state.layout.garments.filter(({ garmentId }) => print.garmentIds.includes(garmentId));
   const groups = startingGroups(print.locationId, garments, print.content.art, () => 'unused');
   const size = state.selection?.size;
   const usual = groups?.find(({ members }) => members.some((member) => size && sameSize(member, size)));
-  return usual ? { dropUm: usual.dropUm, acrossUm: usual.acrossUm } : null;
+  if (!usual) return null;
+  return { dropUm: print.below ? group.dropUm : usual.dropUm, acrossUm: usual.acrossUm };
 }
