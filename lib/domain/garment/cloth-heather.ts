@@ -21,6 +21,9 @@ const ENDS_WITHIN_MM = 24;
 /** A thread turns back into the next course where its end is no further off than this, mm. */
 const TURNS_WITHIN_MM = 40;
 
+/** Straight pieces that a curve of the cloth's edge is looked at as. */
+const CUTS = 20;
+
 /** What shows no fibres: hardware. */
 const BARE_PARTS: ReadonlySet<ClothPart> = new Set<ClothPart>(['metal', 'button']);
 
@@ -28,7 +31,8 @@ const known = new WeakMap<FrozenFlat['parts'], HeatherFibres[]>();
 
 /**
  * The fibres of a heather cloth over those pieces of a flat that are cut from it: threads that run to and fro over it in
- * level courses and are drawn as two dashed paths, the same on every surface. The same flat always gives the same fibres.
+ * level courses and are drawn as two dashed paths, the same on every surface. The same flat always gives the same
+ * fibres; there are none where all of it is cut from another cloth.
  */
 export function heatherFibres({ parts, box }: Pick<FrozenFlat, 'parts' | 'box'>): HeatherFibres[] {
   const already = known.get(parts);
@@ -36,17 +40,17 @@ export function heatherFibres({ parts, box }: Pick<FrozenFlat, 'parts' | 'box'>)
   const pieces = parts.map(
     (each): Piece => ({
       isBare: each.second === true || BARE_PARTS.has(each.part),
-      runs: flattened(pathFromData(each.d), 8),
+      runs: flattened(pathFromData(each.d), CUTS),
     }),
   );
   const stepMm = Math.max(COURSE_MM, box.height / MOST_COURSES);
-  const fibres = (['dark', 'light'] as const).map((tone, index): HeatherFibres => {
+  const fibres = (['dark', 'light'] as const).flatMap((tone, index): HeatherFibres[] => {
     const ys = Array.from({ length: Math.floor(box.height / stepMm) }, (_, course) => {
       const jitter = 0.4 * (chance(2 * course + index) - 0.5);
       return tenth(box.y + (course + 0.25 + 0.5 * index + jitter) * stepMm);
     });
     const threads = ys.reduce((begun: Thread[], y) => woven(begun, spansAt(pieces, y), y), []);
-    return { tone, d: pathData(threads.flatMap(threadPath)), dashMm: DASHES_MM[tone] };
+    return threads.length === 0 ? [] : [{ tone, d: pathData(threads.flatMap(threadPath)), dashMm: DASHES_MM[tone] }];
   });
   known.set(parts, fibres);
   return fibres;

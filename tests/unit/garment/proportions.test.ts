@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { completeMeasures } from '@/lib/domain/garment/kinds';
+import { completeMeasures, drawFlat } from '@/lib/domain/garment/kinds';
 import type { MeasureName } from '@/lib/domain/garment/measures';
 import { LOCATIONS } from '@/lib/domain/layout/locations';
 import { mmFromUm, umFromInches, umFromMm } from '@/lib/domain/measure/length';
@@ -32,6 +32,10 @@ describe('estimated proportions of a tee', () => {
         sleeveLength: umFromInches(8),
       });
       if (!completed.ok) throw new Error(completed.refusal.reason);
+      const { underarm } = drawFlat('crewTee', completed.measures, 'front').points;
+      const depth = (underarm?.y ?? 0) / row.garment_mm.armholeDepthFromHps;
+      expect(depth, 'depth of the armhole').toBeGreaterThanOrEqual(0.85);
+      expect(depth, 'depth of the armhole').toBeLessThanOrEqual(1.15);
       for (const [measure, { of, from, to }] of Object.entries(BANDS)) {
         const ratio = mmFromUm(completed.measures.um[measure as MeasureName] ?? 0) / row.garment_mm[of];
         expect(ratio, measure).toBeGreaterThanOrEqual(from);

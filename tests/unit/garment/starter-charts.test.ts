@@ -27,14 +27,20 @@ describe('starter charts', () => {
     expect([inches(small), inches(large)]).toEqual([smallest, largest]);
   });
 
-  // EN 13402-3: a letter code stands for a range of the body's chest girth, cm. The ranges are the standard's; that a tee
-  // has up to 10 cm of ease over the middle of it, and a sweatshirt or hood up to 20, is common practice, no source.
+  // EN 13402-3: a letter code stands for a range of the body's chest or bust girth, cm. The ranges are the standard's; that
+  // a tee has up to 10 cm of ease over the middle of it, and a sweatshirt or hood up to 20, is common practice, no source.
   it.each([
-    ['crew-tee-adult', 0, 10],
-    ['long-sleeve-tee-adult', 0, 10],
-    ['crew-sweatshirt-adult', 8, 20],
-    ['pullover-hood-adult', 6, 18],
-  ] as const)('leave a body of its letter code the ease it needs: %s', (id, least, most) => {
+    ['crew-tee-adult', 'men_chest', 0, 10],
+    ['v-neck-tee-adult', 'men_chest', 0, 10],
+    ['long-sleeve-tee-adult', 'men_chest', 0, 10],
+    ['raglan-adult', 'men_chest', 0, 10],
+    ['tank-adult', 'men_chest', 0, 10],
+    ['polo-adult', 'men_chest', 0, 10],
+    ['fitted-tee-adult', 'women_bust', 0, 10],
+    ['crew-sweatshirt-adult', 'men_chest', 8, 20],
+    ['pullover-hood-adult', 'men_chest', 6, 18],
+    ['zip-hood-adult', 'men_chest', 6, 18],
+  ] as const)('leave a body of its letter code the ease it needs: %s, %s', (id, girths, least, most) => {
     for (const [label, code] of [
       ['S', 'S'],
       ['M', 'M'],
@@ -43,7 +49,7 @@ describe('starter charts', () => {
       ['2XL', 'XXL'],
       ['3XL', '3XL'],
     ] as const) {
-      const [from = 0, to = 0] = designations.men_chest[code].split('-').map(Number);
+      const [from = 0, to = 0] = designations[girths][code].split('-').map(Number.parseFloat);
       const girthCm = (2 * chestOf(id, label)) / 10_000;
       const easeCm = girthCm - (from + to) / 2;
       expect(easeCm, label).toBeGreaterThanOrEqual(least);

@@ -56,7 +56,13 @@ function bodyFlat(design: TopDesign, tape: Tape, side: BodySide): Flat {
     side,
     ...drawn,
     outline,
-    points: { ...neck.points, shoulderPoint: frame.shoulder, underarm: frame.underarm, hemCentre: hem.centre },
+    points: {
+      ...neck.points,
+      // A raglan's shoulder has no end.
+      ...(!design.frame && { shoulderPoint: frame.shoulder }),
+      underarm: frame.underarm,
+      hemCentre: hem.centre,
+    },
     box: pathBox(outline),
   };
 }
