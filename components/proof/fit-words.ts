@@ -30,16 +30,17 @@ export function meantWords(locale: Locale, on: PrintOnSizes, allSizes: number): 
   if (!note) return null;
   const t = translatorFor(locale, 'proof');
   const readings = translatorFor(locale, 'readings');
-  const facts = grouped(on, ({ fit }) =>
+  const list = new Intl.ListFormat(locale);
+  const stops = grouped(on, ({ fit }) =>
     (fit?.stops ?? []).map(({ kind, line }) => t(`meant.kind.${kind}`, { line: line ?? 'none' })),
   );
   return {
-    facts: facts.map(({ words, sizes }) =>
+    facts: sameSizes(stops).map(({ words, sizes }) =>
       sizes.length === allSizes
-        ? t('meant.onAll', { what: words })
+        ? t('meant.onAll', { what: list.format(words) })
         : t('meant.on', {
-            what: words,
-            sizes: new Intl.ListFormat(locale).format(sizes.map(({ size }) => sizeWords(readings, size))),
+            what: list.format(words),
+            sizes: list.format(sizes.map(({ size }) => sizeWords(readings, size))),
           }),
     ),
     says: t('meant.says', { note }),
@@ -67,11 +68,22 @@ function nearWords(t: Translator<'proof'>, nearest: ViewFit['nearest'], unit: Le
   return um === 0 ? t('seams.over', { line }) : t('seams.near', { length: formatLength(um, unit), line });
 }
 
+type Said = { readonly words: string; readonly sizes: PrintOnSizes };
+
+/** What is said of the same sizes taken together. */
+function sameSizes(said: readonly Said[]): { words: string[]; sizes: PrintOnSizes }[] {
+  const groups = new Map<string, { words: string[]; sizes: PrintOnSizes }>();
+  for (const { words, sizes } of said) {
+    const key = sizes.map(({ at }) => at).join(' ');
+    const group = groups.get(key) ?? { words: [], sizes };
+    group.words.push(words);
+    groups.set(key, group);
+  }
+  return [...groups.values()];
+}
+
 /** The words said of each print, each once, with the sizes they are said of. */
-function grouped(
-  on: PrintOnSizes,
-  wordsOf: (print: ShownPrint) => readonly string[],
-): { words: string; sizes: PrintOnSizes[number][] }[] {
+function grouped(on: PrintOnSizes, wordsOf: (print: ShownPrint) => readonly string[]): Said[] {
   const groups = new Map<string, PrintOnSizes[number][]>();
   for (const each of on) {
     for (const words of wordsOf(each.print)) groups.set(words, [...(groups.get(words) ?? []), each]);

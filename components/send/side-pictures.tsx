@@ -13,10 +13,12 @@ type SidePicturesProps = {
   drawnIn: string;
   /** Its counts, one line. */
   counts: string;
+  /** What else there is to see of it: all its sizes on the line. */
+  children?: ReactNode;
 };
 
 /** A garment as the customer sees it: its sides with their readings, cloth and counts. */
-export function SidePictures({ name, cloth, clothHex, sides, drawnIn, counts }: SidePicturesProps) {
+export function SidePictures({ name, cloth, clothHex, sides, drawnIn, counts, children }: SidePicturesProps) {
   return (
     <article className={styles.garment}>
       <header className={styles.head}>
@@ -39,6 +41,7 @@ export function SidePictures({ name, cloth, clothHex, sides, drawnIn, counts }: 
       <p>
         {counts} <span className={styles.soft}>· {drawnIn}</span>
       </p>
+      {children}
     </article>
   );
 }

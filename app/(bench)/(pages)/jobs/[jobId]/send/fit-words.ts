@@ -1,7 +1,7 @@
 import { fitNoteField, type StopToExplain } from '@/components/send/stop-to-explain';
 import type { LayoutDocument, Print } from '@/lib/domain/layout/document';
 import { isStopping } from '@/lib/domain/layout/layout-fit';
-import { garmentOf, sizeName } from '@/lib/domain/layout/sizes';
+import { garmentOf, keyOf, sizeName } from '@/lib/domain/layout/sizes';
 import { formatLength } from '@/lib/domain/measure/format-length';
 import { type FitNotes, type GroupedFinding, groupedFindings, stoppedPrints } from '@/lib/domain/revision/fit-notes';
 import { sizeWords } from '@/lib/messages/reading-words';
@@ -18,7 +18,7 @@ export function stopsToExplain(shop: InWords, job: Pick<JobView, 'jobId' | 'draf
   return stoppedPrints(layout).map(({ print, findings }) => ({
     field: fitNoteField(print.printId),
     print: print.name,
-    sentences: findings.map((finding) => findingSentence(shop, layout, print, finding)),
+    sentences: findingSentences(shop, layout, print, findings),
     table: `/jobs/${job.jobId}/table`,
     note: print.fitNote ?? last[print.printId] ?? '',
   }));
@@ -27,28 +27,47 @@ export function stopsToExplain(shop: InWords, job: Pick<JobView, 'jobId' | 'draf
 /** What else there is to know of how prints lie, one sentence for sizes that share it; nothing of it stops a revision. */
 export function fitToLookAt(shop: InWords, layout: Layout): string[] {
   return layout.prints.flatMap((print) =>
-    groupedFindings(layout, print)
-      .filter((finding) => !isStopping(finding))
-      .map((finding) => findingSentence(shop, layout, print, finding)),
+    findingSentences(
+      shop,
+      layout,
+      print,
+      groupedFindings(layout, print).filter((finding) => !isStopping(finding)),
+    ),
   );
 }
 
-/** `Crest, full front: crosses the armhole on Youth S and Youth M`. */
-function findingSentence(
+/** `Crest, full front: crosses the armhole on Youth S and Youth M`, one for findings that are on the same sizes. */
+function findingSentences(
   { locale, unit }: InWords,
   layout: Layout,
   print: Print,
-  { garmentId, kind, line, um, sizes }: GroupedFinding,
-): string {
+  findings: readonly GroupedFinding[],
+): string[] {
   const t = translatorFor(locale, 'send');
   const readings = translatorFor(locale, 'readings');
-  const names = sizes.map((offered) => sizeWords(readings, sizeName(offered)));
-  return t('fit.sentence', {
-    print: print.name,
-    place: readings(`place.${print.locationId}`),
-    what: t(`fit.kind.${kind}`, { line: line ?? 'none', length: formatLength(um, unit) }),
-    sizes: new Intl.ListFormat(locale).format(names),
-    // A size of the same name may be fine on another garment.
-    garment: print.garmentIds.length > 1 ? garmentOf(layout, garmentId).name : 'none',
-  });
+  const list = new Intl.ListFormat(locale);
+  return sameSizes(findings).map(([{ garmentId, sizes }, whats]) =>
+    t('fit.sentence', {
+      print: print.name,
+      place: readings(`place.${print.locationId}`),
+      what: list.format(
+        whats.map(({ kind, line, um }) =>
+          t(`fit.kind.${kind}`, { line: line ?? 'none', length: formatLength(um, unit) }),
+        ),
+      ),
+      sizes: list.format(sizes.map((offered) => sizeWords(readings, sizeName(offered)))),
+      // A size of the same name may be fine on another garment.
+      garment: print.garmentIds.length > 1 ? garmentOf(layout, garmentId).name : 'none',
+    }),
+  );
+}
+
+function sameSizes(findings: readonly GroupedFinding[]): [GroupedFinding, GroupedFinding[]][] {
+  const groups = new Map<string, [GroupedFinding, GroupedFinding[]]>();
+  for (const finding of findings) {
+    const key = JSON.stringify([finding.garmentId, finding.sizes.map(keyOf)]);
+    const [first, all] = groups.get(key) ?? [finding, []];
+    groups.set(key, [first, [...all, finding]]);
+  }
+  return [...groups.values()];
 }

@@ -1,4 +1,7 @@
+import { lineWords } from '@/components/proof/line-words';
+import { LinePictures } from '@/components/send/line-pictures';
 import { SidePictures } from '@/components/send/side-pictures';
+import { pictureFileName } from '@/lib/domain/revision/picture-name';
 import type { ViewGarment } from '@/lib/domain/revision/view';
 import { sizeWords } from '@/lib/messages/reading-words';
 import { translatorFor } from '@/lib/messages/translator';
@@ -47,8 +50,38 @@ function ShownGarment({ shop, revisionId, garment }: ShownGarmentProps) {
           .join(', '),
         total,
       })}
+    >
+      <Line locale={shop.locale} revisionId={revisionId} garment={garment} />
+      {fitNotes(garment).map(({ print, note }) => (
+        <p key={print}>{t('meant', { print, note })}</p>
+      ))}
+    </SidePictures>
+  );
+}
+
+type LineProps = { locale: Shop['locale']; revisionId: string; garment: ViewGarment };
+
+function Line({ locale, revisionId, garment }: LineProps) {
+  const line = lineWords(garment, locale);
+  if (!line || garment.sizes.length < 2) return null;
+  const readings = translatorFor(locale, 'readings');
+  return (
+    <LinePictures
+      pictures={line.pictures.map(({ file, alt }) => ({ src: `/api/revisions/${revisionId}/picture/${file}`, alt }))}
+      widthPx={line.widthPx}
+      heightPx={line.heightPx}
+      caption={translatorFor(locale, 'revision')('line', {
+        sizes: garment.sizes.map((size) => sizeWords(readings, size)).join(', '),
+      })}
     />
   );
+}
+
+/** Why prints are meant to cross a seam, each print once. */
+function fitNotes({ sizes }: ViewGarment): { print: string; note: string }[] {
+  const prints = sizes.flatMap(({ sides }) => sides.flatMap((side) => side.prints));
+  const notes = new Map(prints.flatMap(({ name, fitNote }) => (fitNote ? [[name, fitNote] as const] : [])));
+  return [...notes].map(([print, note]) => ({ print, note }));
 }
 
 /** The size in the middle of those a revision shows. */
@@ -63,5 +96,5 @@ export function middleSize({
 
 /** Where the bench finds the picture of a sealed drawing. */
 export function pictureAddress(revisionId: string, sceneSha256: string): string {
-  return `/api/revisions/${revisionId}/picture/${sceneSha256}.webp`;
+  return `/api/revisions/${revisionId}/picture/${pictureFileName({ kind: 'scene', sha256: sceneSha256 })}`;
 }
