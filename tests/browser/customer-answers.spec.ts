@@ -67,6 +67,13 @@ for (const javaScriptEnabled of [true, false]) {
               .toBeGreaterThan(500);
         });
 
+        await test.step('sees every size on the line at one scale, with how to compare', async () => {
+          await expect(sheet.line('Front')).toHaveAttribute('alt', /Youth M and M\. Crest, full front\.$/);
+          // A side that nothing is printed on is not hung up.
+          await expect(sheet.line('Back')).toHaveCount(0);
+          await expect(page.getByText('lay a shirt you own flat and measure straight across')).toBeVisible();
+        });
+
         await test.step('turns both sides to another size', async () => {
           await sheet.chooseSize('M');
           await expect(sheet.size('M')).toBeChecked();
@@ -75,7 +82,7 @@ for (const javaScriptEnabled of [true, false]) {
             /size M\. Crest, full front: 10 in wide, 3 in below/,
           );
           await expect(sheet.picture('Back')).toHaveAttribute('alt', /size M\./);
-          await expect(page.getByText('Size M is 20 in across the chest.')).toBeVisible();
+          await expect(sheet.size('M')).toHaveAccessibleName('M, 20 in across the chest');
         });
 
         await test.step('finds nothing ticked, and a name of spaces refused with the rest still there', async () => {
@@ -268,6 +275,27 @@ test('the page can be answered by keys alone, and has nothing axe finds fault wi
     await page.keyboard.press('Enter');
     await expect(sheet.answer).toContainText('You said yes to Rev 1');
     await expectAccessible(page);
+  });
+});
+
+test('the line scrolls in a box of its own, and takes few pictures to show', async ({ browser }) => {
+  const { link } = shopSide.sendInEverySize();
+  await withPhone(browser, async (sheet, page) => {
+    const pictures: string[] = [];
+    page.on('request', ({ url }) => url().includes('/picture/') && pictures.push(url()));
+    await sheet.open(link);
+    await sheet.line('Front').scrollIntoViewIfNeeded();
+    await expect
+      .poll(() => sheet.line('Front').evaluate((image) => (image as HTMLImageElement).naturalWidth))
+      .toBeGreaterThan(2_000);
+    await expectNothingBesideThePage(page);
+    await expect(sheet.size('Youth XS')).not.toBeInViewport();
+    await sheet.chooseSize('3XL');
+    await expect(sheet.size('3XL')).toBeInViewport();
+    await expect(sheet.picture('Front')).toHaveAttribute('alt', /size 3XL\./);
+    await expectNothingBesideThePage(page);
+    // The line, and the two sides of the size first shown and of the one chosen.
+    expect(new Set(pictures).size).toBeLessThanOrEqual(5);
   });
 });
 

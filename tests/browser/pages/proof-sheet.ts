@@ -12,18 +12,27 @@ export class ProofSheet {
     await this.page.goto(number === undefined ? link : `${link}?rev=${number}`);
   }
 
-  /** The picture of a side that is shown: the one of the size that is chosen. */
+  /** The picture of a side that is shown large: the one of the size that is chosen. */
   picture(side: string): Locator {
-    return this.page.getByRole('img', { name: new RegExp(`^${side} of the `) });
+    return this.page.getByRole('img', { name: new RegExp(`^${side} of the .*, size `) });
   }
 
+  /** The line: one side of every size, hung side by side. */
+  line(side: string): Locator {
+    return this.page.getByRole('img', { name: new RegExp(`^${side} of the .*, all sizes side by side`) });
+  }
+
+  /** A size on the line, by how it is said: with how wide it lies. */
   size(size: string): Locator {
-    return this.page.getByRole('radio', { name: size, exact: true });
+    return this.page.getByRole('radio', { name: new RegExp(`^${size}, `) });
   }
 
   /** Chooses a size as a thumb does, by its words. */
   async chooseSize(size: string): Promise<void> {
-    await this.page.getByText(size, { exact: true }).and(this.page.locator('label')).first().click();
+    await this.page
+      .locator('label')
+      .filter({ has: this.page.getByText(size, { exact: true }) })
+      .click();
   }
 
   get ticks(): Locator {

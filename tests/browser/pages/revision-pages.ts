@@ -11,6 +11,24 @@ export class RevisionPages {
     await page.getByRole('heading', { name: 'Reach the customer' }).waitFor();
   }
 
+  get sendButton() {
+    return this.page.getByRole('button', { name: /^Send Rev/ });
+  }
+
+  /** What the send page says of a print that cannot be pressed as it lies, and the field to say why it is meant so. */
+  stopped(print: string) {
+    return this.page.getByRole('group', { name: print });
+  }
+
+  /** What else there is to look at before sending. */
+  get lookAtThis() {
+    return this.page.getByRole('status').filter({ hasText: 'Look at this before you send' });
+  }
+
+  get refusal() {
+    return this.page.getByRole('alert').filter({ hasText: /Please look at this|Nothing was sent/ });
+  }
+
   /** The address of the customer's page, as the bench shows it to be copied. */
   async customerLink(): Promise<string> {
     return this.page
