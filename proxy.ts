@@ -5,6 +5,8 @@ import { contentPolicy } from '@/lib/server/edge/content-policy';
 import { CLIENT_HEADER } from '@/lib/server/edge/request-headers';
 import { secondsToWait } from '@/lib/server/links/wrong-links';
 
+/** Where a phone hands pictures over: opened with a token, like a customer's link. */
+const PHONES_SIDE = /^\/phone\//;
 const CUSTOMERS_SIDE = /^\/proof\/([^/]+)(\/picture\/)?/;
 const SECONDS_A_MINUTE = 60;
 
@@ -35,7 +37,12 @@ export function proxy(request: NextRequest): NextResponse {
   if (seconds > 0) return tooManyWrongLinks(seconds);
 
   const nonce = randomNonce();
-  const policy = contentPolicy({ nonce, wasm: !forCustomer, development: process.env.NODE_ENV === 'development' });
+  const forPhone = PHONES_SIDE.test(request.nextUrl.pathname);
+  const policy = contentPolicy({
+    nonce,
+    wasm: !(forCustomer || forPhone),
+    development: process.env.NODE_ENV === 'development',
+  });
 
   const headers = new Headers(request.headers);
   headers.set('x-nonce', nonce);
@@ -48,7 +55,7 @@ export function proxy(request: NextRequest): NextResponse {
   response.headers.set('Referrer-Policy', 'same-origin');
   response.headers.set('X-Robots-Tag', 'noindex, nofollow, noarchive');
   // A sealed picture never changes: its route says how long it may be kept.
-  if (forCustomer && !forPicture) response.headers.set('Cache-Control', 'no-store');
+  if (forPhone || (forCustomer && !forPicture)) response.headers.set('Cache-Control', 'no-store');
   return response;
 }
 

@@ -18,13 +18,19 @@ const answerSchema = z.union([
   z.object({ ok: z.literal(false), reason: z.string(), kind: z.string().optional() }),
 ]);
 
+type OnProgress = (share: number) => void;
+
 /** Hands a picture file over to the job; `onProgress` hears the share that has been sent, 0 to 1. Never rejects. */
-export function uploadPicture(
-  jobId: string,
-  file: File,
-  onProgress: (share: number) => void = () => {},
-): Promise<Uploaded> {
-  const address = `/api/art/upload?${new URLSearchParams({ job: jobId, name: file.name })}`;
+export function uploadPicture(jobId: string, file: File, onProgress?: OnProgress): Promise<Uploaded> {
+  return sendPicture(`/api/art/upload?${new URLSearchParams({ job: jobId, name: file.name })}`, file, onProgress);
+}
+
+/** The same from the maker's phone, which is let in by the token of the code it was shown. */
+export function uploadFromPhone(token: string, file: File, onProgress?: OnProgress): Promise<Uploaded> {
+  return sendPicture(`/api/art/phone/${token}?${new URLSearchParams({ name: file.name })}`, file, onProgress);
+}
+
+function sendPicture(address: string, file: File, onProgress: OnProgress = () => {}): Promise<Uploaded> {
   return new Promise((resolve) => {
     const refused = (reason: string, kind = '') => resolve({ ok: false, reason, kind });
     const request = new XMLHttpRequest();

@@ -1,4 +1,4 @@
-import { type ChangeEvent, useId, useState } from 'react';
+import { type ChangeEvent, type ReactNode, useId, useState } from 'react';
 import { useTranslations } from 'use-intl';
 import type { Location, LocationId } from '@/lib/domain/layout/locations';
 import type { Picture } from '../art/upload-picture';
@@ -18,10 +18,12 @@ type AddPictureProps = {
   /** Takes in a file; the picture, or null where it was not taken. */
   onFile: (file: File) => Promise<Picture | null>;
   onPlace: (picture: Picture, locationId: LocationId) => void;
+  /** A way to add one with the phone. */
+  phone: ReactNode;
 };
 
 /** The last slip: a picture of the job, or a new one from this computer, laid on the garment at a location. */
-export function AddPicture({ pictures, offered, likely, href, progress, onFile, onPlace }: AddPictureProps) {
+export function AddPicture({ pictures, offered, likely, href, progress, onFile, onPlace, phone }: AddPictureProps) {
   const t = useTranslations('table.add');
   const id = useId();
   const [chosenId, setChosenId] = useState<string | null>(null);
@@ -71,6 +73,7 @@ export function AddPicture({ pictures, offered, likely, href, progress, onFile, 
         <label htmlFor={`${id}-file`}>{t('file')}</label>
         <p id={`${id}-hint`}>{t('hint')}</p>
       </div>
+      {phone}
       <div role="status">
         {progress.kind === 'sending' ? (
           <>

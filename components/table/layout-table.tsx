@@ -11,6 +11,8 @@ import { restoredTable } from '@/lib/editor/kept-table';
 import { likelyLocation } from '@/lib/editor/likely-location';
 import { selectSize } from '@/lib/editor/selection';
 import { afterTakingTheirs, afterUndo, withSelection } from '@/lib/editor/table-editor';
+import type { PhoneCode } from '../art/phone-code';
+import { PhoneSlip } from '../art/phone-slip';
 import type { Picture } from '../art/upload-picture';
 import { LinkButton } from '../ui/link-button';
 import { AddPicture } from './add-picture';
@@ -48,6 +50,8 @@ export type LayoutTableProps = {
   pictures: readonly Picture[];
   locked: boolean;
   saveDraft: SaveDraft;
+  /** Makes a code for the maker's phone. */
+  phoneCode: (jobId: string) => Promise<PhoneCode | null>;
   href: (sha256: string) => string;
   line: (view: LineView) => ReactNode;
 };
@@ -73,6 +77,7 @@ function LaidOutTable({
   pictures: first,
   locked,
   saveDraft,
+  phoneCode,
   href,
   line,
   stored,
@@ -80,7 +85,7 @@ function LaidOutTable({
   const t = useTranslations('table');
   const router = useRouter();
   const [editor, change] = useState(() => restoredTable(stored, draft, unit, locked));
-  const { pictures, progress, takeIn, place, takeDropped } = usePictures(job.jobId, first, change);
+  const { pictures, progress, add, takeIn, place, takeDropped } = usePictures(job.jobId, first, change);
   const said = useSaid(editor);
   const refresh = useCallback(() => router.refresh(), [router]);
   const { keeper, saving } = useDraftKeeper(editor.history.present, draft, saveDraft, refresh);
@@ -96,10 +101,13 @@ function LaidOutTable({
   const { selection, history } = editor;
   const state = { layout: history.present, selection };
   const likely = editor.locked ? null : likelyLocation(state);
-  const acts = useMemo<PageAct[]>(
-    () => [{ id: 'addPicture', section: 'more', keys: ['A'], refusal: likely ? null : 'notNow', run: toAddPicture }],
-    [likely],
-  );
+  const acts = useMemo<PageAct[]>(() => {
+    const adding = { section: 'more' as const, refusal: likely ? null : ('notNow' as const) };
+    return [
+      { ...adding, id: 'addPicture', keys: ['A'], run: toAddPicture },
+      { ...adding, id: 'addFromPhone', keys: ['Shift+A'], run: addFromPhone },
+    ];
+  }, [likely]);
   const commands = useListedCommands(editor, perform, acts);
   const onKeyDown = useMemo(() => tableKeys(perform, acts, list), [perform, acts, list]);
   return (
@@ -137,6 +145,7 @@ function LaidOutTable({
                     progress={progress}
                     onFile={takeIn}
                     onPlace={place}
+                    phone={<PhoneSlip id="add-from-phone" jobId={job.jobId} makeCode={phoneCode} onArrived={add} />}
                   />
                 ) : null}
               </Slips>
@@ -183,4 +192,9 @@ function toAddPicture(): void {
   const slip = document.getElementById('add-picture');
   slip?.scrollIntoView({ block: 'nearest' });
   slip?.focus({ preventScroll: true });
+}
+
+/** Presses the button that shows a code for the phone: its dialog is the button's own. */
+function addFromPhone(): void {
+  document.getElementById('add-from-phone')?.click();
 }

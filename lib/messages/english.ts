@@ -6,6 +6,7 @@ import garmentWords from './en/garment-words.json';
 import garments from './en/garments.json';
 import jobs from './en/jobs.json';
 import mail from './en/mail.json';
+import phone from './en/phone.json';
 import picture from './en/picture.json';
 import proof from './en/proof.json';
 import readings from './en/readings.json';
@@ -27,6 +28,7 @@ export const english = {
   garments,
   jobs,
   mail,
+  phone,
   picture,
   proof,
   readings,

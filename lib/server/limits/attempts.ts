@@ -2,12 +2,14 @@ import { isIPv6 } from 'node:net';
 import { LRUCache } from 'lru-cache';
 
 /** What is tried at the shop's door by strangers. */
-export type AttemptKind = 'wrongLink' | 'setUpCode' | 'signInAccount';
+export type AttemptKind = 'wrongLink' | 'setUpCode' | 'signInAccount' | 'phonePicture';
 
 /** How many tries one client has in a window that starts with its first; common practice, no source. */
 const limits: Readonly<Record<AttemptKind, { tries: number; windowMs: number }>> = {
   wrongLink: { tries: 20, windowMs: 10 * 60_000 },
   setUpCode: { tries: 5, windowMs: 15 * 60_000 },
+  // Counted by the code on the screen, which is good for that long.
+  phonePicture: { tries: 60, windowMs: 30 * 60_000 },
   // NIST SP 800-63B, section 5.2.2: no more than 100 failed tries in a row on one account.
   signInAccount: { tries: 100, windowMs: 24 * 3_600_000 },
 };

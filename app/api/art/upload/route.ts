@@ -1,5 +1,6 @@
 import { receiveArt } from '@/lib/server/art/receive-art';
 import { makerFromHeaders } from '@/lib/server/auth/maker';
+import { bodyBytes } from '../body-bytes';
 
 /**
  * Takes in one picture: POST /api/art/upload?job=ID&name=FILENAME with the file itself as the body. Answers with the
@@ -17,19 +18,9 @@ export async function POST(request: Request): Promise<Response> {
     jobId: searchParams.get('job') ?? '',
     name: searchParams.get('name') ?? '',
     declaredLength: declared === null ? null : Number(declared),
-    body: bytesOf(request.body),
+    body: bodyBytes(request.body),
   });
   return answer(received, received.ok ? 200 : 422);
-}
-
-async function* bytesOf(body: ReadableStream<Uint8Array> | null): AsyncGenerator<Uint8Array> {
-  const reader = body?.getReader();
-  if (!reader) return;
-  try {
-    for (let part = await reader.read(); !part.done; part = await reader.read()) yield part.value;
-  } finally {
-    await reader.cancel().catch(() => undefined);
-  }
 }
 
 function answer(body: unknown, status: number): Response {

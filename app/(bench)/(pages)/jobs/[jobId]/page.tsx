@@ -3,6 +3,7 @@ import { notFound } from 'next/navigation';
 import { requireMaker } from '@/app/maker';
 import { timeLeft } from '@/components/bench/time-left';
 import { TimeTape } from '@/components/bench/time-tape';
+import { ArtFromPhone } from '@/components/jobs/art-from-phone';
 import { ArtList } from '@/components/jobs/art-list';
 import { ArtUpload } from '@/components/jobs/art-upload';
 import { Facts } from '@/components/jobs/facts';
@@ -21,6 +22,7 @@ import { translatorFor } from '@/lib/messages/translator';
 import { type JobView, loadJob } from '@/lib/server/jobs/load-jobs';
 import { loadHistory } from '@/lib/server/record/history';
 import { requireShop, type Shop } from '@/lib/server/shop/read-shop';
+import { phoneCodeAction } from '../../../jobs/[jobId]/phone-code';
 import { timeWords } from '../../time-words';
 import { reopenAction } from './actions';
 import { GarmentSection } from './garment-section';
@@ -55,6 +57,7 @@ export default async function JobPage({ params }: JobPageProps) {
               {job.art.length === 0 ? <p>{t('art.none')}</p> : null}
               <ArtList art={shownArt(shop.locale, shop.unit, job.art, layout)} />
               <ArtUpload jobId={jobId} more={job.art.length > 0} />
+              <ArtFromPhone jobId={jobId} makeCode={phoneCodeAction} />
             </PageSection>
           </>
         }

@@ -8,6 +8,7 @@ import { stepWords } from '@/lib/messages/step-words';
 import { translatorFor } from '@/lib/messages/translator';
 import { loadJob } from '@/lib/server/jobs/load-jobs';
 import { requireShop } from '@/lib/server/shop/read-shop';
+import { phoneCodeAction } from '../phone-code';
 import { saveDraftAction } from './actions';
 import { OpenTable } from './open-table';
 
@@ -26,7 +27,7 @@ export default async function TablePage({ params }: TablePageProps) {
   return (
     <Words
       locale={shop.locale}
-      messages={subjectsFor(shop.locale, ['art', 'form', 'readings', 'table'])}
+      messages={subjectsFor(shop.locale, ['art', 'form', 'phone', 'readings', 'table'])}
       timeZone={shop.timeZone}
     >
       <OpenTable
@@ -42,6 +43,7 @@ export default async function TablePage({ params }: TablePageProps) {
         draft={job.draft}
         pictures={job.art.map(({ artId, name, ref }) => ({ artId, name, art: ref }))}
         locked={job.locked}
+        phoneCode={phoneCodeAction}
         saveDraft={saveDraftAction.bind(null, jobId)}
       />
     </Words>

@@ -1,0 +1,111 @@
+'use client';
+
+import { type ChangeEvent, useEffect, useId, useState } from 'react';
+import { useTranslations } from 'use-intl';
+import type { Messages } from '@/lib/messages/catalogue';
+import { Button } from '../ui/button';
+import { FormNotice } from '../ui/form-notice';
+import styles from './phone-form.module.css';
+import { uploadFromPhone } from './upload-picture';
+import { useRefusalWords } from './use-refusal-words';
+
+/** What came of a picture: its name where it was taken, or the code of what was wrong with it. */
+export type PhoneOutcome =
+  | { readonly kind: 'taken'; readonly name: string }
+  | { readonly kind: 'refused'; readonly reason: string; readonly fileKind: string };
+
+type Doing = { readonly kind: 'sending'; readonly name: string; readonly share: number };
+
+type PhoneFormProps = {
+  token: string;
+  /** What came of the form that was sent without scripts. */
+  first: PhoneOutcome | null;
+};
+
+/** On the maker's phone: choose a picture, and it goes. Without scripts it goes with a press more. */
+export function PhoneForm({ token, first }: PhoneFormProps) {
+  const t = useTranslations('phone.page');
+  const id = useId();
+  const sentenceFor = usePhoneRefusal();
+  const [isLive, setLive] = useState(false);
+  const [doing, setDoing] = useState<Doing | null>(null);
+  const [came, setCame] = useState<readonly PhoneOutcome[]>(first ? [first] : []);
+  useEffect(() => setLive(true), []);
+
+  async function choose({ currentTarget }: ChangeEvent<HTMLInputElement>): Promise<void> {
+    const files = [...(currentTarget.files ?? [])];
+    for (const file of files) {
+      const { name } = file;
+      setDoing({ kind: 'sending', name, share: 0 });
+      const sent = await uploadFromPhone(token, file, (share) => setDoing({ kind: 'sending', name, share }));
+      const outcome: PhoneOutcome = sent.ok
+        ? { kind: 'taken', name: sent.picture.name }
+        : { kind: 'refused', reason: sent.reason, fileKind: sent.kind };
+      setCame((all) => [...all.filter(({ kind }) => kind === 'taken'), outcome]);
+      if (!sent.ok) break;
+    }
+    setDoing(null);
+    currentTarget.value = '';
+  }
+
+  const taken = came.filter((outcome) => outcome.kind === 'taken');
+  const last = came.at(-1);
+  return (
+    <form className={styles.form} method="post" action={`/api/art/phone/${token}`} encType="multipart/form-data">
+      <div className={styles.choose} data-busy={doing !== null || undefined}>
+        <input
+          id={id}
+          type="file"
+          name="picture"
+          required
+          accept="image/png,image/jpeg"
+          multiple={isLive}
+          disabled={doing !== null}
+          aria-describedby={`${id}-hint`}
+          onChange={(event) => void choose(event)}
+        />
+        <label htmlFor={id}>{taken.length > 0 ? t('another') : t('choose')}</label>
+      </div>
+      <p id={`${id}-hint`} className={styles.hint}>
+        {t('hint')}
+      </p>
+      {isLive ? null : (
+        <Button kind="primary" wide type="submit">
+          {t('send')}
+        </Button>
+      )}
+      <div role="status" className={styles.status}>
+        {doing ? (
+          <>
+            <p>
+              {doing.share < 1
+                ? t('sending', { name: doing.name, percent: Math.round(doing.share * 100) })
+                : t('reading', { name: doing.name })}
+            </p>
+            <progress value={doing.share < 1 ? doing.share : undefined} />
+          </>
+        ) : null}
+        {taken.map(({ name }, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: two pictures can have one name, and the list only grows
+          <p key={index} className={styles.taken}>
+            <span aria-hidden="true">✓ </span>
+            {t('taken', { name })}
+          </p>
+        ))}
+      </div>
+      {last?.kind === 'refused' ? <FormNotice kind="stop" title={sentenceFor(last)} /> : null}
+    </form>
+  );
+}
+
+function usePhoneRefusal(): (refused: Extract<PhoneOutcome, { kind: 'refused' }>) => string {
+  const page = useTranslations('phone.page');
+  const t = useTranslations('phone');
+  const art = useRefusalWords(page('notReached'));
+  return ({ reason, fileKind }) => {
+    const own = `refused.${reason}` as `refused.${keyof Messages['phone']['refused']}`;
+    const closed = `closed.${reason}Text` as `closed.${'wrong' | 'overdue' | 'tooManyWrong'}Text`;
+    if (t.has(own)) return t(own);
+    return t.has(closed) ? t(closed) : art({ reason, kind: fileKind });
+  };
+}
