@@ -4,23 +4,31 @@ import type { Point } from '../geometry/point';
 import type { ClothPart, FrozenFlat } from './flat';
 
 /** Fibres of another tone in a heather cloth: path data in the flat's millimetres, to be stroked with the given dashes. */
-export type HeatherFibres = { readonly tone: 'dark' | 'light'; readonly d: string; readonly dashMm: readonly number[] };
+export type HeatherFibres = {
+  readonly tone: 'dark' | 'light';
+  readonly d: string;
+  readonly widthMm: number;
+  readonly dashMm: readonly number[];
+};
 
-/** Distance between two courses with fibres of one tone, mm; larger garments get no more courses than this many. */
+/** Lengths on a garment of the usual size, mm; see `weaveScale`. Between two courses with fibres of one tone: */
 const COURSE_MM = 5;
+/** A garment gets no more courses than this many. */
 const MOST_COURSES = 130;
-/** How far a course keeps from the edge of the cloth, mm. */
+/** How far a course keeps from the edge of the cloth. */
 const CLEAR_MM = 1.5;
+/** A course ends up to this far in from there, so that fibres of one course never stand over those of the next. */
+const ENDS_WITHIN_MM = 24;
+/** A thread turns back into the next course where its end is no further off the cloth there than this. */
+const TURNS_WITHIN_MM = 5;
+/** The larger side of a garment of the usual size, mm. */
+const USUAL_MM = 800;
+const FIBRE_MM = 0.8;
 /** Along each course, a fibre and a gap in turn, mm; uneven, and of another length for each tone, so that no pattern shows. */
 const DASHES_MM = {
   dark: [6, 17, 3, 29, 9, 21, 2, 37, 7, 13, 4, 43],
   light: [5, 23, 8, 14, 3, 35, 7, 19],
 } as const;
-/** A course ends up to this far in from the edge, mm, so that fibres of one course never stand over those of the next. */
-const ENDS_WITHIN_MM = 24;
-/** A thread turns back into the next course where its end is no further off than this, mm. */
-const TURNS_WITHIN_MM = 40;
-
 /** Straight pieces that a curve of the cloth's edge is looked at as. */
 const CUTS = 20;
 
@@ -43,37 +51,45 @@ export function heatherFibres({ parts, box }: Pick<FrozenFlat, 'parts' | 'box'>)
       runs: flattened(pathFromData(each.d), CUTS),
     }),
   );
-  const stepMm = Math.max(COURSE_MM, box.height / MOST_COURSES);
+  const scale = weaveScale(box);
+  const stepMm = Math.max(COURSE_MM * scale, box.height / MOST_COURSES);
   const fibres = (['dark', 'light'] as const).flatMap((tone, index): HeatherFibres[] => {
     const ys = Array.from({ length: Math.floor(box.height / stepMm) }, (_, course) => {
       const jitter = 0.4 * (chance(2 * course + index) - 0.5);
       return tenth(box.y + (course + 0.25 + 0.5 * index + jitter) * stepMm);
     });
-    const threads = ys.reduce((begun: Thread[], y) => woven(begun, spansAt(pieces, y), y), []);
-    return threads.length === 0 ? [] : [{ tone, d: pathData(threads.flatMap(threadPath)), dashMm: DASHES_MM[tone] }];
+    const threads = ys.reduce((begun: Thread[], y) => woven(begun, spansAt(pieces, y), y, scale), []);
+    const dashMm = DASHES_MM[tone].map((mm) => tenth(mm * scale));
+    const widthMm = tenth(FIBRE_MM * scale);
+    return threads.length === 0 ? [] : [{ tone, d: pathData(threads.flatMap(threadPath)), dashMm, widthMm }];
   });
   known.set(parts, fibres);
   return fibres;
 }
 
+/** How fine the cloth of a smaller thing is drawn, which is shown larger: courses, fibres and gaps, as a share of the usual. */
+function weaveScale({ width, height }: FrozenFlat['box']): number {
+  return Math.min(1, (Math.max(width, height) / USUAL_MM) ** 0.75);
+}
+
 /** Corners of a thread; it grows by a course as long as the cloth goes on under it. */
 type Thread = { readonly corners: Point[]; readonly reachedY: number };
 
-/** The threads with one more course: each span of the cloth is run over by the thread whose end is at it, or by a new one. */
-function woven(threads: Thread[], spans: readonly Span[], y: number): Thread[] {
+/** The threads with one more course: each span of the cloth is run over by the thread that ends at it, or by a new one. */
+function woven(threads: Thread[], spans: readonly Span[], y: number, scale: number): Thread[] {
   const lastY = Math.max(Number.NEGATIVE_INFINITY, ...threads.map(({ reachedY }) => reachedY));
-  for (const [index, [from, to]] of spans.entries()) {
-    const seed = Math.round(y * 10) + 31 * index;
-    const left = Math.round(from + CLEAR_MM + chance(seed) * ENDS_WITHIN_MM);
-    const right = Math.round(to - CLEAR_MM - chance(seed + 7919) * ENDS_WITHIN_MM);
-    if (right - left < TURNS_WITHIN_MM / 2) continue;
-    const nears = (x: number, end: Point | undefined) => end !== undefined && Math.abs(end.x - x) <= TURNS_WITHIN_MM;
-    const on = threads.findIndex(
-      ({ corners, reachedY }) => reachedY === lastY && (nears(left, corners.at(-1)) || nears(right, corners.at(-1))),
-    );
+  for (const [index, span] of spans.entries()) {
+    const [from, to] = [span[0] + CLEAR_MM * scale, span[1] - CLEAR_MM * scale];
+    const inset = chance(Math.round(y * 10) + 31 * index) * ENDS_WITHIN_MM * scale;
+    if (to - from < 2 * ENDS_WITHIN_MM * scale) continue;
+    const on = threads.findIndex(({ corners, reachedY }) => {
+      const { x } = corners.at(-1) ?? { x: Number.NaN };
+      return reachedY === lastY && Math.max(span[0] - x, x - span[1]) <= TURNS_WITHIN_MM * scale;
+    });
     const thread = threads[on];
-    const ends = thread && !nears(left, thread.corners.at(-1)) ? [right, left] : [left, right];
-    const course = ends.map((x) => ({ x, y }));
+    const startX = Math.min(to, Math.max(from, thread?.corners.at(-1)?.x ?? from));
+    const endX = startX < (from + to) / 2 ? to - inset : from + inset;
+    const course = [startX, endX].map((x) => ({ x: tenth(x), y }));
     if (thread) threads[on] = { corners: [...thread.corners, ...course], reachedY: y };
     else threads.push({ corners: course, reachedY: y });
   }

@@ -13,7 +13,6 @@ export type LineStroke = { hex: string; widthMm: number; dashMm?: number[] };
 const OUTLINE_MM = 1.6;
 const SEAM_MM = 1;
 const FOLD_MM = 1.4;
-const FIBRE_MM = 0.8;
 const STITCH_MM = 0.8;
 const STITCH_DASH_MM = [5, 3.2];
 const COVERED_DASH_MM = [3, 5];
@@ -44,9 +43,9 @@ export function clothLook(
 }
 
 function fibresOf(flat: Pick<FrozenFlat, 'box' | 'parts'>, { fibre }: ClothColours): ClothLook['fibres'] {
-  return heatherFibres(flat).flatMap(({ tone, d, dashMm }) => {
+  return heatherFibres(flat).flatMap(({ tone, d, widthMm, dashMm }) => {
     const hex = fibre[tone];
-    return hex ? [{ d, stroke: { hex, widthMm: FIBRE_MM, dashMm: [...dashMm] } }] : [];
+    return hex ? [{ d, stroke: { hex, widthMm, dashMm: [...dashMm] } }] : [];
   });
 }
 
