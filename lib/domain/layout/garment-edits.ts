@@ -1,34 +1,18 @@
 import type { ArtRef } from '../art/art-ref';
 import type { StarterChart } from '../garment/chart/chart';
-import { completeMeasures } from '../garment/kinds';
-import { USUAL_CUT_TOLERANCE } from '../garment/starter-charts';
+import { blankFromStyle, styleOfChart } from './blank-from-style';
 import type { Cloth, Garment, GarmentBlank, LayoutDocument, Print, SizeCount, SizeGroup, SizeKey } from './document';
+import { withGarment, withoutMembers } from './garment-members';
 import type { LocationId } from './locations';
 import { LOCATIONS } from './locations';
 import { keyOf, offeredSizes, sameSize } from './sizes';
 import { startingGroups } from './starting-groups';
 
-/** A blank as a layout holds it, with every measure resolved, from a chart. Throws when the chart's measures cannot be. */
+/** A blank as a layout holds it, with every measure resolved, from a starter chart. Throws when the chart's measures cannot be. */
 export function blankFromChart(chart: StarterChart, blankId: string, name: string, fabric: string): GarmentBlank {
-  return {
-    blankId,
-    name,
-    kind: chart.kind,
-    ageBand: chart.ageBand,
-    fabric,
-    cutToleranceUm: { ...USUAL_CUT_TOLERANCE },
-    sizes: chart.sizes.map(({ id, label, entered }) => {
-      const completed = completeMeasures(chart.kind, entered);
-      if (!completed.ok)
-        throw new Error(`chart ${chart.id}, size ${id}: ${completed.refusal.reason} (${completed.refusal.measure})`);
-      return {
-        sizeId: id,
-        label,
-        measuresUm: { ...completed.measures.um },
-        estimated: [...completed.measures.estimated],
-      };
-    }),
-  };
+  const made = blankFromStyle(styleOfChart(chart, { name, fabric }), { blankId });
+  if (!made.ok) throw new Error(`chart ${chart.id}: ${JSON.stringify(made.refusal)}`);
+  return made.blank;
 }
 
 /** The layout with one more garment. Prints stay on the garments they were on. */
@@ -40,24 +24,19 @@ export function addGarment(layout: LayoutDocument, garment: Garment): LayoutDocu
 export function removeGarment(layout: LayoutDocument, garmentId: string): LayoutDocument {
   const gone = layout.garments.find((garment) => garment.garmentId === garmentId);
   const blankIds = new Set(gone?.blanks.map(({ blankId }) => blankId));
+  const left = withoutMembers(layout, ({ blankId }) => blankIds.has(blankId));
   return {
-    ...layout,
+    ...left,
     garments: layout.garments.filter((garment) => garment.garmentId !== garmentId),
-    prints: layout.prints
-      .map((print) => ({
-        ...print,
-        garmentIds: print.garmentIds.filter((id) => id !== garmentId),
-        sizeGroups: print.sizeGroups
-          .map((group) => ({ ...group, members: group.members.filter(({ blankId }) => !blankIds.has(blankId)) }))
-          .filter(({ members }) => members.length > 0),
-      }))
+    prints: left.prints
+      .map((print) => ({ ...print, garmentIds: print.garmentIds.filter((id) => id !== garmentId) }))
       .filter(({ garmentIds }) => garmentIds.length > 0),
   };
 }
 
 /** The layout with a garment's counts replaced; zeros are dropped. Throws for a size the garment does not offer. */
 export function setCounts(layout: LayoutDocument, garmentId: string, counts: readonly SizeCount[]): LayoutDocument {
-  return editGarment(layout, garmentId, (garment) => {
+  return withGarment(layout, garmentId, (garment) => {
     for (const count of counts) {
       if (!offeredSizes(garment).some((offered) => sameSize(keyOf(offered), count))) {
         throw new Error(`${garment.name} has no size ${count.blankId}/${count.sizeId}`);
@@ -73,14 +52,7 @@ export function restyleGarment(
   garmentId: string,
   style: { name: string; cloth: Cloth },
 ): LayoutDocument {
-  return editGarment(layout, garmentId, (garment) => ({ ...garment, ...style }));
-}
-
-function editGarment(layout: LayoutDocument, garmentId: string, edit: (garment: Garment) => Garment): LayoutDocument {
-  return {
-    ...layout,
-    garments: layout.garments.map((garment) => (garment.garmentId === garmentId ? edit(garment) : garment)),
-  };
+  return withGarment(layout, garmentId, (garment) => ({ ...garment, ...style }));
 }
 
 /** A new print of a picture at a location, with starting values for every size; null where the location does not suit a garment. */
