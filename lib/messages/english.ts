@@ -1,5 +1,6 @@
 import art from './en/art.json';
 import bench from './en/bench.json';
+import blanks from './en/blanks.json';
 import broken from './en/broken.json';
 import form from './en/form.json';
 import garmentWords from './en/garment-words.json';
@@ -22,6 +23,7 @@ import table from './en/table.json';
 export const english = {
   art,
   bench,
+  blanks,
   broken,
   form,
   'garment-words': garmentWords,
