@@ -4,10 +4,12 @@ import styles from './field.module.css';
 import { FieldFrame, type FieldWords, fieldDescription } from './field-frame';
 
 export type SelectOption = { value: string; label: string };
+/** Options under a heading of their own. */
+export type SelectGroup = { label: string; options: readonly SelectOption[] };
 
 type SelectFieldProps = FieldWords & {
   name: string;
-  options: readonly SelectOption[];
+  options: readonly (SelectOption | SelectGroup)[];
 } & Omit<ComponentProps<'select'>, 'className' | 'style' | 'name' | 'children' | 'multiple'>;
 
 /** One choice out of several. After a refusal pass what was chosen as `defaultValue`. */
@@ -23,12 +25,24 @@ export function SelectField({ label, hint, error, name, id = name, options, ...r
         name={name}
         className={classNames(styles.control, styles.select)}
       >
-        {options.map((option) => (
-          <option key={option.value} value={option.value}>
-            {option.label}
-          </option>
-        ))}
+        {options.map((option) =>
+          'options' in option ? (
+            <optgroup key={option.label} label={option.label}>
+              <Options options={option.options} />
+            </optgroup>
+          ) : (
+            <Options key={option.value} options={[option]} />
+          ),
+        )}
       </select>
     </FieldFrame>
   );
+}
+
+function Options({ options }: { options: readonly SelectOption[] }) {
+  return options.map(({ value, label }) => (
+    <option key={value} value={value}>
+      {label}
+    </option>
+  ));
 }
