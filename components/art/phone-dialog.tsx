@@ -71,7 +71,9 @@ function Code({ code: { url, expiresAt, qr, reach } }: { code: PhoneCode }) {
   return (
     <>
       {reach === 'thisComputer' ? (
-        <FormNotice kind="look" title={t('reach.thisComputer', { url: originOf(url) })} />
+        <FormNotice kind="look" title={t('reach.thisComputer')}>
+          <p>{t('reach.thisComputerText', { url: originOf(url) })}</p>
+        </FormNotice>
       ) : null}
       <div className={styles.code}>
         <svg viewBox={`0 0 ${qr.size} ${qr.size}`} role="img" aria-label={t('code')}>

@@ -28,7 +28,10 @@ export function AddPicture({ pictures, offered, likely, href, progress, onFile, 
   const id = useId();
   const [chosenId, setChosenId] = useState<string | null>(null);
   const [chosenLocation, setChosenLocation] = useState<LocationId | null>(null);
-  const picture = pictures.find(({ artId }) => artId === chosenId) ?? (pictures.length === 1 ? pictures[0] : undefined);
+  // One that has just come is the one to be laid on.
+  const [atFirst] = useState(pictures.length);
+  const newest = pictures.length > atFirst || pictures.length === 1 ? pictures.at(-1) : undefined;
+  const picture = pictures.find(({ artId }) => artId === chosenId) ?? newest;
   const locationId = chosenLocation ?? likely;
 
   async function chooseFile({ currentTarget }: ChangeEvent<HTMLInputElement>): Promise<void> {
@@ -70,11 +73,16 @@ export function AddPicture({ pictures, offered, likely, href, progress, onFile, 
           disabled={progress.kind === 'sending'}
           onChange={(event) => void chooseFile(event)}
         />
-        <label htmlFor={`${id}-file`}>{t('file')}</label>
-        <p id={`${id}-hint`}>{t('hint')}</p>
+        <label htmlFor={`${id}-file`}>
+          <span className={styles.onTable}>{t('file')}</span>
+          <span className={styles.inHand}>{t('fileOnPhone')}</span>
+        </label>
+        <p id={`${id}-hint`}>
+          {t('hint')} <span className={styles.onTable}>{t('hintDrop')}</span>
+        </p>
       </div>
-      {phone}
-      <div role="status">
+      <div className={styles.onTable}>{phone}</div>
+      <div role="status" className={styles.status}>
         {progress.kind === 'sending' ? (
           <>
             <p className={styles.sending}>

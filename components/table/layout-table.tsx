@@ -24,6 +24,7 @@ import styles from './layout-table.module.css';
 import { LockedNotice } from './locked-notice';
 import type { PageAct } from './page-acts';
 import { Paper } from './paper';
+import { SlipSheet } from './slip-sheet';
 import { Slips } from './slips';
 import { TableHeader, type TableJob } from './table-header';
 import { tableKeys } from './table-keys';
@@ -126,7 +127,9 @@ function LaidOutTable({
       {saving.kind === 'stopped' && saving.reason === 'locked' ? <LockedNotice jobId={job.jobId} meanwhile /> : null}
       {selection ? (
         <>
-          {line({ layout: history.present, ...selection, chosen: selection.size, onChoose })}
+          <div className={styles.line}>
+            {line({ layout: history.present, ...selection, chosen: selection.size, onChoose })}
+          </div>
           <main className={styles.main}>
             <Paper
               editor={editor}
@@ -135,20 +138,22 @@ function LaidOutTable({
               onFiles={(files) => void takeDropped(files)}
               beside={<GarmentSides editor={editor} change={change} />}
             >
-              <Slips editor={editor} change={change} perform={perform}>
-                {likely ? (
-                  <AddPicture
-                    pictures={pictures}
-                    offered={locationsOffered(state)}
-                    likely={likely}
-                    href={href}
-                    progress={progress}
-                    onFile={takeIn}
-                    onPlace={place}
-                    phone={<PhoneSlip id="add-from-phone" jobId={job.jobId} makeCode={phoneCode} onArrived={add} />}
-                  />
-                ) : null}
-              </Slips>
+              <SlipSheet editor={editor}>
+                <Slips editor={editor} change={change} perform={perform}>
+                  {likely ? (
+                    <AddPicture
+                      pictures={pictures}
+                      offered={locationsOffered(state)}
+                      likely={likely}
+                      href={href}
+                      progress={progress}
+                      onFile={takeIn}
+                      onPlace={place}
+                      phone={<PhoneSlip id="add-from-phone" jobId={job.jobId} makeCode={phoneCode} onArrived={add} />}
+                    />
+                  ) : null}
+                </Slips>
+              </SlipSheet>
             </Paper>
             {refused ? <p className={styles.refused}>{refused}</p> : null}
           </main>

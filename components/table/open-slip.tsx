@@ -128,8 +128,9 @@ function Groups({ chosen: { print, garment, group }, unit, change }: GroupsProps
 
 /** Scrolls the column of slips, and never the page, until the slip shows from its top. */
 function bringIntoView(slip: HTMLElement): void {
-  const column = slip.closest('aside');
-  if (!column || column.scrollHeight <= column.clientHeight) return;
+  const columns = [slip.closest<HTMLElement>('[data-column]'), slip.closest('aside')];
+  const column = columns.find((each) => each && each.scrollHeight > each.clientHeight && each.clientHeight > 0);
+  if (!column) return;
   const [top, bottom] = [slip.offsetTop - column.offsetTop, slip.offsetTop - column.offsetTop + slip.offsetHeight];
   const isWhole = top >= column.scrollTop && bottom <= column.scrollTop + column.clientHeight;
   if (!isWhole) column.scrollTop = top - parseFloat(getComputedStyle(column).paddingTop);
