@@ -131,7 +131,8 @@ function bringIntoView(slip: HTMLElement): void {
   const columns = [slip.closest<HTMLElement>('[data-column]'), slip.closest('aside')];
   const column = columns.find((each) => each && each.scrollHeight > each.clientHeight && each.clientHeight > 0);
   if (!column) return;
-  const [top, bottom] = [slip.offsetTop - column.offsetTop, slip.offsetTop - column.offsetTop + slip.offsetHeight];
+  const top = slip.getBoundingClientRect().top - column.getBoundingClientRect().top + column.scrollTop;
+  const bottom = top + slip.offsetHeight;
   const isWhole = top >= column.scrollTop && bottom <= column.scrollTop + column.clientHeight;
   if (!isWhole) column.scrollTop = top - parseFloat(getComputedStyle(column).paddingTop);
 }
