@@ -4,7 +4,7 @@ import { reader } from '../db/database';
 import { styleOf, styleRows } from './blank-rows';
 
 /** A blank as the shop's list shows it. `onHand` counts all sizes and colours together. */
-export type BlankRow = Pick<BlankStyle, 'name' | 'kind' | 'ageBand' | 'fabric' | 'chartSource'> & {
+export type BlankRow = Pick<BlankStyle, 'name' | 'kind' | 'ageBand' | 'fabric' | 'chartSource' | 'sizes'> & {
   readonly blankId: string;
   readonly colours: readonly StyleColour[];
   /** Smallest first. */
@@ -30,6 +30,7 @@ export async function listBlanks(_maker: MakerAccess): Promise<BlankRow[]> {
       fabric,
       chartSource,
       colours,
+      sizes,
       sizeLabels: sizes.map(({ label }) => label),
       onHand: sizes.reduce((sum, { sizeId }) => sum + (onHand.get(sizeId) ?? 0), 0),
       archived: row.archivedAt !== null,
