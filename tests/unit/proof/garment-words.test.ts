@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { garmentWords } from '@/components/proof/garment-words';
 import type { ViewGarment } from '@/lib/domain/revision/view';
+import type { ViewFit } from '@/lib/domain/revision/view-fit';
 
 const NBSP = '\u00a0';
 
@@ -42,6 +43,16 @@ function garment(sizes: ViewGarment['sizes']): ViewGarment {
   return { garmentId: 'tee', name: 'Relay tee', fabric: '', cloth, total, widthPx: 1, heightPx: 1, sizes };
 }
 
+function withFit(sizes: ViewGarment['sizes'], fits: readonly ViewFit[], fitNote: string): ViewGarment['sizes'] {
+  return sizes.map((each, at) => ({
+    ...each,
+    sides: each.sides.map((side) => ({
+      ...side,
+      prints: side.prints.map((print) => ({ ...print, fitNote, fit: fits[at] })),
+    })),
+  }));
+}
+
 describe('the words of a garment', () => {
   it('puts sizes that read the same in one row, and says where they stand among the sizes', () => {
     const words = garmentWords(
@@ -80,6 +91,41 @@ describe('the words of a garment', () => {
     ]);
     expect(back?.pictures[0]?.alt).toBe('Back of the Relay tee in Navy, size M. Nothing is printed here.');
     expect(back?.prints).toEqual([]);
+  });
+
+  it('hangs up the sides that have a print, and names the print, its place and every size', () => {
+    const { line } = garmentWords(garment([size('S', 1, 254_000), size('M', 3, 254_000)]), 'en', 'in');
+    expect(line?.pictures.map(({ file, alt }) => [file, alt])).toEqual([
+      [
+        'line-front-tee.webp',
+        'Front of the Relay tee in Navy, all sizes side by side at one scale: S and M. Crest, full front.',
+      ],
+    ]);
+  });
+
+  it('says on which sizes a print crosses a seam, and why the maker means it so', () => {
+    const over = { nearest: { line: 'armhole', um: 0 }, stops: [{ kind: 'crossesSeam', line: 'armhole' }] } as const;
+    const clear = { nearest: { line: 'armhole', um: 57_150 }, stops: [] } as const;
+    const sizes = [size('S', 1, 254_000), size('M', 3, 254_000)];
+    const words = garmentWords(
+      garment(withFit(sizes, [over, clear], 'The stripe runs from sleeve to sleeve.')),
+      'en',
+      'in',
+    );
+    const [print] = words.sides[0]?.prints ?? [];
+    expect(print?.meant).toEqual({
+      facts: ['On S the print runs over the sleeve seam.'],
+      says: 'The maker says: The stripe runs from sleeve to sleeve.',
+    });
+    expect(print?.seams?.rows).toEqual([
+      { of: '0', sizes: 'S', near: 'over the sleeve seam' },
+      { of: '1', sizes: 'M', near: `2${NBSP}1/4${NBSP}in from the sleeve seam` },
+    ]);
+  });
+
+  it('says nothing of seams where it was not kept how near they are', () => {
+    const [print] = garmentWords(garment([size('M', 3, 254_000)]), 'en', 'in').sides[0]?.prints ?? [];
+    expect(print).toMatchObject({ meant: null, seams: null });
   });
 
   it('speaks in the unit the revision was sealed with', () => {
