@@ -5,7 +5,7 @@ import { type Micrometres, mmFromUm, umFromInches, umFromMm } from '../measure/l
 import { type CutTolerance, variesUm } from './fit-cut';
 import { gapUm } from './fit-gaps';
 import { chainsOf, type LineChain } from './flat-chains';
-import { beyondArmholes, outsideOf } from './ink-beyond';
+import { beyondArmholes, isOn, outsideOf } from './ink-beyond';
 import { LOCATIONS, type LocationId } from './locations';
 import type { PlacedPrint } from './placement';
 
@@ -46,31 +46,41 @@ export type FitRules = {
  * `nearSeam`: nearer than the line's threshold at this location. `withinCut`: far enough by that threshold, yet nearer
  * than a garment cut within its chart's tolerance may bring the line.
  */
-export function fitOnSize(
-  { inkOutline, inkBox }: Pick<PlacedPrint, 'inkOutline' | 'inkBox'>,
-  flat: FrozenFlat,
-  { locationId, cutToleranceUm, platenUm = USUAL_PLATEN_UM }: FitRules,
-): FitFinding[] {
-  const ring = closedRing(inkOutline);
-  const { outline, lines } = chainsOf(flat);
+export function fitOnSize(placed: InkOnFlat, flat: FrozenFlat, rules: FitRules): FitFinding[] {
+  const ring = closedRing(placed.inkOutline);
+  const near = roomsNear(placed.inkBox, flat, rules);
+  const crossed = near.filter(({ chain }) => lies(chain, ring));
+  const apart = near.filter((room) => !crossed.some(({ line }) => line === room.line));
+  return [
+    ...offGarment(ring, chainsOf(flat).outline),
+    ...crossings(ring, crossed, flat),
+    ...nearFindings(ring, apart),
+    ...beyondPlaten(placed.inkBox, rules.platenUm ?? USUAL_PLATEN_UM),
+  ];
+}
+
+/** Whether a placed print has no finding on a flat: the same as `fitOnSize`, without saying what and where. */
+export function isClear(placed: InkOnFlat, flat: FrozenFlat, rules: FitRules): boolean {
+  if (beyondPlaten(placed.inkBox, rules.platenUm ?? USUAL_PLATEN_UM).length > 0) return false;
+  const ring = closedRing(placed.inkOutline);
+  return (
+    isOn(ring, chainsOf(flat).outline) &&
+    roomsNear(placed.inkBox, flat, rules).every(
+      (room) => !lies(room.chain, ring) && nearFinding(clearanceBetween(ring, room.chain), room) === null,
+    )
+  );
+}
+
+type InkOnFlat = Pick<PlacedPrint, 'inkOutline' | 'inkBox'>;
+
+/** The lines that could be too near. Most are nowhere near: the boxes around them and the ink say so. */
+function roomsNear(inkBox: PlacedPrint['inkBox'], flat: FrozenFlat, { locationId, cutToleranceUm }: FitRules): Room[] {
   const location = LOCATIONS[locationId];
-  const rooms = lines.map(({ line, chain, box }): Room => {
+  return chainsOf(flat).lines.flatMap(({ line, chain, box }): Room[] => {
     const needed = gapUm(line, locationId);
     const varies = variesUm(line, location, cutToleranceUm);
-    return { line, chain, box, needed, varies };
+    return boxGap(inkBox, box) < mmFromUm(Math.max(needed, varies)) ? [{ line, chain, box, needed, varies }] : [];
   });
-  // Most lines are nowhere near: their boxes alone say so.
-  const near = rooms.filter(({ box, needed, varies }) => boxGap(inkBox, box) < mmFromUm(Math.max(needed, varies)));
-  const crossed = near.filter(({ chain }) => lies(chain, ring));
-  return [
-    ...offGarment(ring, outline),
-    ...crossings(ring, crossed, flat),
-    ...nearFindings(
-      ring,
-      near.filter((room) => !crossed.some(({ line }) => line === room.line)),
-    ),
-    ...beyondPlaten(inkBox, platenUm),
-  ];
 }
 
 /** A line with the room a print has to leave it, micrometres. */

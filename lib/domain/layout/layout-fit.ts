@@ -1,7 +1,7 @@
 import type { Side } from '../garment/flat';
 import { type LengthUnit, type Micrometres, UM_PER_INCH, UM_PER_MM } from '../measure/length';
 import type { LayoutDocument, Print, SizeGroup, SizeKey } from './document';
-import { type FitFinding, type FitKind, fitOnSize } from './fit';
+import { type FitFinding, type FitKind, fitOnSize, isClear } from './fit';
 import { flatOf, placedPrint, printsOn } from './scene';
 import { garmentOf, groupFor, keyOf, type OfferedSize, sameSize, sizesToShow } from './sizes';
 
@@ -37,6 +37,12 @@ function sizeFit(garmentId: string, offered: OfferedSize, print: Print): SizeFit
   };
 }
 
+function isClearOn(offered: OfferedSize, print: Print): boolean {
+  const flat = flatOf(offered.blank.kind, offered.size, print.side);
+  const rules = { locationId: print.locationId, cutToleranceUm: offered.blank.cutToleranceUm };
+  return isClear(placedPrint(print, keyOf(offered), flat), flat, rules);
+}
+
 /** The ordered sizes of a garment on which some print of one side does not fit as it lies. */
 export function troubledSizes(
   layout: Pick<LayoutDocument, 'garments' | 'prints'>,
@@ -68,7 +74,7 @@ function widthThatFits(print: Print, group: SizeGroup, on: readonly SizeFit[], u
       ...print,
       sizeGroups: print.sizeGroups.map((each) => (each === group ? { ...each, widthUm } : each)),
     };
-    if (on.every(({ garmentId, offered }) => sizeFit(garmentId, offered, tried).findings.length === 0)) return widthUm;
+    if (on.every(({ offered }) => isClearOn(offered, tried))) return widthUm;
   }
   return null;
 }

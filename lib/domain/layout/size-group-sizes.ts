@@ -1,7 +1,7 @@
 import { type AgeBand, widthMeasureOf } from '../garment/kinds';
 import { type LengthUnit, type Micrometres, tradeStepUm } from '../measure/length';
 import type { LayoutDocument, Print, SizeKey } from './document';
-import { fitOnSize } from './fit';
+import { isClear } from './fit';
 import { suggestionStepUm } from './layout-fit';
 import { startingValues } from './locations';
 import { placeArt } from './placement';
@@ -92,7 +92,7 @@ function fitsOn(print: Print, { blank, size }: OfferedSize): (place: Place) => (
       const already = known.get(widthUm);
       if (already !== undefined) return already;
       const placed = placeArt(print.content.art, turnCentideg, { widthUm, ...place }, locationId, flat);
-      const fits = fitOnSize(placed, flat, { locationId, cutToleranceUm: blank.cutToleranceUm }).length === 0;
+      const fits = isClear(placed, flat, { locationId, cutToleranceUm: blank.cutToleranceUm });
       known.set(widthUm, fits);
       return fits;
     };
