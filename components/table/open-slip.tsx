@@ -23,8 +23,10 @@ import { PrintGarments } from './print-garments';
 import { SharpnessLine } from './sharpness-line';
 import { NameField, ReadingFields } from './slip-fields';
 import styles from './slips.module.css';
+import { StackLine } from './stack-line';
 import type { Change } from './use-reading';
 import type { Perform } from './use-table-commands';
+import { WidthsLine } from './widths-line';
 
 type OpenSlipProps = {
   chosen: ChosenPrint;
@@ -77,8 +79,10 @@ export function OpenSlip({ chosen, editor, change, perform, takesFocus }: OpenSl
       <PrintGarments chosen={chosen} garments={editor.history.present.garments} change={change} locked={locked} />
       <Groups {...{ chosen, unit, change }} />
       <ReadingFields key={`${print.printId} ${chosen.group.groupId}`} {...{ chosen, unit, change }} locked={isFast} />
+      <StackLine {...{ chosen, editor, perform }} locked={isFast} />
       <SharpnessLine chosen={chosen} unit={unit} />
       <FitLines {...{ chosen, unit, change, locked }} />
+      {isFast ? null : <WidthsLine {...{ chosen, editor, perform }} />}
       {isFast ? null : (
         <div className={styles.acts}>
           <button type="button" className={styles.act} onClick={() => perform(tableCommand('usualPlace'))}>

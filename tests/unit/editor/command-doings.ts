@@ -10,6 +10,8 @@ import { removePrint, renamePrint, setLocation, setTurn } from '@/lib/editor/com
 import { copySide } from '@/lib/editor/commands/copy-side';
 import { setGarments } from '@/lib/editor/commands/cover-garments';
 import { duplicatePrint } from '@/lib/editor/commands/duplicate-print';
+import { oneWidth, suggestGroups } from '@/lib/editor/commands/group-sizes';
+import { keepUnder, letGoOfPrint } from '@/lib/editor/commands/keep-under';
 import { mirrorPrint, mirrorSleeve } from '@/lib/editor/commands/mirror-print';
 import { layAtBottom, layOnTop, lowerPrint, raisePrint } from '@/lib/editor/commands/order-print';
 import { centrePrint, movePrint, nudgePrint, setAcross, setDrop } from '@/lib/editor/commands/place-print';
@@ -120,5 +122,10 @@ const PILING = [
   ),
 ];
 
+const KEEPING = [
+  doing(suggestGroups, makes),
+  ...[oneWidth, keepUnder, letGoOfPrint].map((command) => doing(command, nothing)),
+];
+
 /** Anything a maker can do to the layout. */
-export const DOINGS: fc.Arbitrary<Doing> = fc.oneof(...PLACING, ...SIZING, ...PILING);
+export const DOINGS: fc.Arbitrary<Doing> = fc.oneof(...PLACING, ...SIZING, ...PILING, ...KEEPING);
