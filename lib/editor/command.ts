@@ -107,5 +107,7 @@ export function refusalOf<Arguments>(
   if (!selection) return 'noGarment';
   if (needs === 'garment') return otherwise ?? 'notNow';
   if (selection.printId === null) return 'noPrint';
-  return pinned.includes(selection.printId) && otherwise === undefined ? 'pinned' : (otherwise ?? 'notNow');
+  // It is the pin that stands in the way where it could run without.
+  const couldRun = pinned.includes(selection.printId) && canRun({ ...state, pinned: [] });
+  return couldRun ? 'pinned' : (otherwise ?? 'notNow');
 }
