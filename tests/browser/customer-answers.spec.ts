@@ -282,7 +282,9 @@ test('the line scrolls in a box of its own, and takes few pictures to show', asy
   const { link } = shopSide.sendInEverySize();
   await withPhone(browser, async (sheet, page) => {
     const pictures: string[] = [];
-    page.on('request', ({ url }) => url().includes('/picture/') && pictures.push(url()));
+    page.on('request', (request) => {
+      if (request.url().includes('/picture/')) pictures.push(request.url());
+    });
     await sheet.open(link);
     await sheet.line('Front').scrollIntoViewIfNeeded();
     await expect

@@ -17,6 +17,7 @@ test.beforeAll(async () => {
 test.afterAll(() => server.remove());
 
 test('a print over a seam is sent with a word why it is meant so, and the customer reads it', async ({ browser }) => {
+  test.slow();
   const { jobId } = shopSide.layOutTooWide();
   const bench = await browser.newPage();
   const seen = watchPage(bench);
@@ -61,7 +62,7 @@ test('a print over a seam is sent with a word why it is meant so, and the custom
     await new ProofSheet(page).open(await pages.customerLink());
     await expect(page.getByText(/^On Youth S the print .*runs over both sleeve seams/)).toBeVisible();
     await expect(page.getByText('The maker says: The stripe runs from sleeve to sleeve on purpose.')).toBeVisible();
-    await page.getByText('How near the seams').click();
+    await page.getByText('How near the seams', { exact: true }).click();
     await expect(page.getByRole('row', { name: /^M .* in from the sleeve seam$/ })).toBeVisible();
     await expect(page.getByRole('row', { name: /^Youth S over / })).toBeVisible();
     await context.close();

@@ -1,4 +1,4 @@
-import type { Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 
 export type NewJobWords = {
   readonly customer: string;
@@ -7,6 +7,16 @@ export type NewJobWords = {
   /** Wall clock, `YYYY-MM-DDTHH:mm`. */
   readonly neededBy: string;
   readonly notes: string;
+};
+
+export type NewGarmentWords = {
+  /** As the list of styles has it: `Crew tee · S to 5XL`. */
+  readonly style: string;
+  /** More sizes to hang under it: `Youth sizes, XS to XL`. */
+  readonly also?: readonly string[];
+  readonly name: string;
+  readonly cloth: string;
+  readonly second?: string;
 };
 
 /** A job on the bench, from making it to sending it. */
@@ -30,21 +40,48 @@ export class JobPage {
   }
 
   async addTee(name: string, cloth: string): Promise<void> {
-    const { page } = this;
-    const form = page.locator('#add-garment');
+    await this.addGarment({ style: 'Crew tee · S to 5XL', also: ['Youth sizes, XS to XL'], name, cloth });
+  }
+
+  /** The form of a new garment, opened. */
+  async newGarment(): Promise<Locator> {
+    const form = this.page.locator('#add-garment');
     const submit = form.getByRole('button', { name: 'Add the garment' });
     if (!(await submit.isVisible())) await form.getByText('Add a garment', { exact: true }).click();
+    return form;
+  }
+
+  async addGarment({ style, also = [], name, cloth, second }: NewGarmentWords): Promise<void> {
+    const form = await this.newGarment();
+    await form.getByLabel('What it is').selectOption({ label: style });
+    for (const sizes of also) await form.getByRole('checkbox', { name: sizes }).check();
     await form.getByLabel('Name', { exact: true }).fill(name);
-    await form.getByRole('checkbox', { name: /^Adult/ }).check();
-    await form.getByRole('checkbox', { name: /^Youth/ }).check();
     await form.getByRole('radio', { name: cloth, exact: true }).check();
-    await submit.click();
-    await page.getByRole('heading', { name, exact: true }).waitFor();
+    if (second) await form.getByLabel('Sleeves and collar').selectOption({ label: second });
+    await form.getByRole('button', { name: 'Add the garment' }).click();
+    await this.garment(name).waitFor();
+  }
+
+  /** The card of a garment of the job. */
+  garment(name: string): Locator {
+    return this.page.getByRole('article', { name, exact: true });
+  }
+
+  /** Opens what can be changed about a garment. */
+  async openChanges(name: string, what: 'Name and colour' | 'Sizes and charts' | 'Remove'): Promise<void> {
+    await this.garment(name).getByText(what, { exact: true }).click();
+  }
+
+  /** Hangs more sizes under a garment. */
+  async addSizes(name: string, sizes: string): Promise<void> {
+    const garment = this.garment(name);
+    await garment.getByLabel('Add sizes').selectOption({ label: sizes });
+    await garment.getByRole('button', { name: 'Add these sizes' }).click();
   }
 
   /** Types counts by band and size, such as `{ 'Youth sizes': { M: 4 } }`, and keeps them. */
-  async enterCounts(counts: Record<string, Record<string, number>>): Promise<void> {
-    const { page } = this;
+  async enterCounts(counts: Record<string, Record<string, number>>, garment?: string): Promise<void> {
+    const page = garment === undefined ? this.page : this.garment(garment);
     for (const [band, sizes] of Object.entries(counts)) {
       const group = page.getByRole('group', { name: band });
       for (const [size, count] of Object.entries(sizes))

@@ -52,4 +52,59 @@ export class LayoutTable {
   async toSending(): Promise<void> {
     await this.page.getByRole('link', { name: /^Send Rev/ }).click();
   }
+
+  /** The open slip of a print, its name as the heading. */
+  slip(print: string) {
+    return this.page.getByRole('region', { name: print, exact: true });
+  }
+
+  /** Names of the prints of the side that is up, as the slips list them, the one on top first. */
+  get pile() {
+    return this.page.getByRole('list', { name: /what lies on top first$/ }).getByRole('listitem');
+  }
+
+  /** What is read out to people who do not see the paper. */
+  get said() {
+    return this.page.getByRole('status');
+  }
+
+  async press(key: string): Promise<void> {
+    await this.paper.focus();
+    await this.page.keyboard.press(key);
+  }
+
+  get commandList() {
+    return this.page.getByRole('dialog', { name: 'What you can do here' });
+  }
+
+  command(name: string) {
+    return this.commandList.getByRole('option', { name: new RegExp(`^${name}`) });
+  }
+
+  async listCommands(): Promise<void> {
+    await this.press('Shift+?');
+    await this.commandList.waitFor();
+  }
+
+  /** Two copies of one layout, side by side. */
+  get bothCopies() {
+    return this.page.getByRole('dialog', { name: 'This layout was changed somewhere else' });
+  }
+
+  /** The code for the maker's phone. */
+  get phoneCode() {
+    return this.page.getByRole('dialog', { name: 'Add a picture with your phone' });
+  }
+
+  async showPhoneCode(): Promise<string> {
+    await this.page.getByRole('button', { name: 'Add a picture with your phone' }).click();
+    const address = await this.phoneCode.getByRole('link').getAttribute('href');
+    if (!address) throw new Error('the code has no address');
+    return address;
+  }
+
+  /** On a phone the slips are a sheet: opens it. */
+  async openSlips(): Promise<void> {
+    await this.page.getByRole('button', { name: /Slips$/ }).click();
+  }
 }
