@@ -1,6 +1,7 @@
 import sharp, { type OutputInfo } from 'sharp';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { sidesOnLine } from '@/lib/domain/revision/view';
+import { listBlanks } from '@/lib/server/blanks/list-blanks';
 import { reader } from '@/lib/server/db/database';
 import { loadDemo } from '@/lib/server/demo/seed-demo';
 import { listJobs } from '@/lib/server/jobs/load-jobs';
@@ -37,6 +38,15 @@ it('puts one job that waits and one that is signed off on the bench, and only on
     ['Autumn relay shirts', 'waiting'],
   ]);
   expect(await loadDemo()).toEqual({ loaded: false });
+});
+
+it('has blanks on the list, each with a chart, colours and some on hand', async () => {
+  const blanks = await listBlanks(someMaker());
+  expect(blanks.map(({ name, sizes, colours, onHand }) => [name, sizes.length, colours.length, onHand])).toEqual([
+    ['Crew tee', 8, 2, 20],
+    ['Crew tee, youth', 5, 2, 15],
+    ['Pullover hood', 8, 2, 4],
+  ]);
 });
 
 it('leaves nothing in the outbox that could be sent', async () => {

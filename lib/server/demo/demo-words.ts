@@ -32,6 +32,34 @@ export const DEMO_CLOTH = {
   sand: { name: 'Sand', hex: '#E4D8BF', heather: false },
 } as const;
 
+/** Blanks on the demo's list. Costs are invented, minor units; sizes from `dearerFrom` up cost more. */
+export const DEMO_BLANKS = [
+  {
+    chartId: 'crew-tee-youth',
+    name: 'Crew tee, youth',
+    fabric: 'Cotton',
+    costMinor: 310,
+    dearerFrom: null,
+    onHand: { Navy: { S: 4, M: 6, L: 2 }, Sand: { M: 3 } },
+  },
+  {
+    chartId: 'crew-tee-adult',
+    name: 'Crew tee',
+    fabric: 'Cotton',
+    costMinor: 380,
+    dearerFrom: '2XL',
+    onHand: { Navy: { S: 3, M: 8, L: 5, XL: 2 }, Sand: { M: 1, '2XL': 1 } },
+  },
+  {
+    chartId: 'pullover-hood-adult',
+    name: 'Pullover hood',
+    fabric: 'Cotton and polyester blend',
+    costMinor: 1_240,
+    dearerFrom: '2XL',
+    onHand: { Navy: { M: 2, L: 2 } },
+  },
+] as const;
+
 /** The shop whose name the demo is sealed in: it is loaded before the maker's own shop is set up. */
 export const DEMO_SHOP: Shop = {
   id: 'otterbank-press',

@@ -21,6 +21,7 @@ import { linkToken } from '../links/link-token';
 import { liveLinks, openLink } from '../links/links';
 import { sendRevision } from '../revisions/send-revision';
 import { DEMO, DEMO_CLOTH, DEMO_DAYS, DEMO_SHOP } from './demo-words';
+import { seedBlanks } from './seed-blanks';
 
 /** In whose hand the demo's record is: it is loaded before anybody can sign in. */
 const DEMO_MAKER: MakerAccessFields = { userId: 'demo', role: 'owner', name: DEMO_SHOP.name, email: '' };
@@ -29,12 +30,13 @@ const DEMO_MAKER: MakerAccessFields = { userId: 'demo', role: 'owner', name: DEM
 const DEMO_ART = join('prisma', 'demo');
 
 /**
- * Loads the demo jobs once, into a database that has no job yet: one whose first look came back with a change and whose
- * second is waiting, and one that is signed off. It goes through the same services the pages use.
+ * Loads the demo once, into a database that has no job yet: three blanks, a job whose first look came back with a change
+ * and whose second is waiting, and one that is signed off. It goes through the same services the pages use.
  */
 export async function loadDemo(): Promise<{ loaded: boolean }> {
   const maker = DEMO_MAKER as MakerAccess;
   if (await reader().job.findFirst({ select: { id: true } })) return { loaded: false };
+  await seedBlanks(maker);
   await seedRelay(maker);
   await seedCoxes(maker);
   await keepMailBack();
