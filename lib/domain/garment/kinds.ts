@@ -94,7 +94,7 @@ export function kindMeasures(kind: GarmentKind): readonly MeasureName[] {
 export function completeMeasures(kind: GarmentKind, entered: EnteredMeasures): CompletedMeasures {
   const completed = completedFor(KINDS[kind], entered);
   if (!completed.ok) return completed;
-  const refusal = crossingOutline(KINDS[kind], completed.measures, entered);
+  const refusal = crossingOutline(KINDS[kind], completed.measures);
   return refusal ? { ok: false, refusal } : completed;
 }
 

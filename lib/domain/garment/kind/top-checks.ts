@@ -84,7 +84,7 @@ export const RAGLAN_SLEEVE_CHECKS: readonly MeasureCheck[] = [
 /** A sleeve laid down beside the body ends below the underarm, cuff and all. */
 export const LONG_SLEEVE_CHECKS: readonly MeasureCheck[] = [
   (tape) =>
-    tape('sleeveLength') < overhang(tape) * 1.2 + tape('armhole') * 0.6 + tape('cuffRib')
+    tape('sleeveLength') < overhang(tape) * 1.2 + tape('armhole') * 0.75 + tape('cuffRib')
       ? refuse('sleeveTooShort', 'sleeveLength')
       : null,
 ];
