@@ -9,12 +9,14 @@ import { type FormAction, type FormState, unsent } from '../ui/form-state';
 import { SubmitButton } from '../ui/submit-button';
 import { countFieldName } from './count-field-name';
 import styles from './garment-forms.module.css';
-import { type GarmentRefusal, refusalWords } from './refusal-words';
+import { garmentRefusal } from './refusal-words';
 
 /** One blank of a garment with how many of each size are ordered. */
 export type CountedBlank = {
   blankId: string;
   ageBand: AgeBand;
+  /** What its sizes go under: `Youth sizes`. */
+  title: string;
   sizes: readonly { sizeId: string; label: string; quantity: number }[];
 };
 
@@ -49,15 +51,10 @@ export function CountsForm({ action, blanks }: CountsFormProps) {
         setEdit({ since: state, total: totalOf(typed) });
       }}
     >
-      <FormProblems
-        state={state}
-        title={t('counts.fix')}
-        mistakes={mistakes}
-        refusal={state.refusal === null ? null : refusalWords(t, state.refusal as GarmentRefusal)}
-      />
-      {blanks.map(({ blankId, ageBand, sizes }) => (
+      <FormProblems state={state} title={t('counts.fix')} mistakes={mistakes} refusal={garmentRefusal(t, state)} />
+      {blanks.map(({ blankId, title, sizes }) => (
         <fieldset key={blankId} className={styles.band}>
-          <legend className={styles.bandName}>{t(`counts.band.${ageBand}`)}</legend>
+          <legend className={styles.bandName}>{title}</legend>
           <div className={styles.sizes}>
             {sizes.map(({ sizeId, label }) => {
               const name = countFieldName({ blankId, sizeId });

@@ -9,6 +9,8 @@ type GarmentCardProps = {
   /** `Navy, heather` */
   cloth: string;
   clothHex: string;
+  /** Of the second cloth, where there is one. */
+  secondHex?: string | undefined;
   fabric: string | null;
   /** Its sides at one scale, front first. */
   flats: ReactNode;
@@ -26,6 +28,7 @@ export function GarmentCard({
   name,
   cloth,
   clothHex,
+  secondHex,
   fabric,
   flats,
   drawnIn,
@@ -44,6 +47,7 @@ export function GarmentCard({
           <p className={styles.cloth}>
             <svg viewBox="0 0 16 16" aria-hidden="true" className={styles.swatch}>
               <rect width="16" height="16" fill={clothHex} />
+              {secondHex ? <path d="M16 0v16H0Z" fill={secondHex} /> : null}
             </svg>
             {cloth}
             {fabric === null ? null : <span className={styles.fabric}>· {fabric}</span>}

@@ -24,3 +24,8 @@ export const PRESET_CLOTH_IDS = Object.keys(PRESET_CLOTHS) as readonly PresetClo
 
 /** The choice that stands for a colour of the maker's own. */
 export const OWN_CLOTH = 'own';
+
+/** Whether a choice is one of the usual colours. */
+export function isPresetCloth(choice: string): choice is PresetCloth {
+  return Object.hasOwn(PRESET_CLOTHS, choice);
+}

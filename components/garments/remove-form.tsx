@@ -6,7 +6,7 @@ import { FormProblems } from '../ui/form-problems';
 import { type FormAction, unsent } from '../ui/form-state';
 import { SubmitButton } from '../ui/submit-button';
 import styles from './garment-forms.module.css';
-import { type GarmentRefusal, refusalWords } from './refusal-words';
+import { garmentRefusal } from './refusal-words';
 
 type RemoveFormProps = {
   name: string;
@@ -21,12 +21,7 @@ export function RemoveForm({ name, printsThatGo, action }: RemoveFormProps) {
   const [state, send] = useActionState(action, unsent());
   return (
     <form action={send} className={styles.form}>
-      <FormProblems
-        state={state}
-        title={null}
-        mistakes={[]}
-        refusal={state.refusal === null ? null : refusalWords(t, state.refusal as GarmentRefusal)}
-      />
+      <FormProblems state={state} title={null} mistakes={[]} refusal={garmentRefusal(t, state)} />
       <p>{t('remove.text', { prints: printsThatGo })}</p>
       <div>
         <SubmitButton kind="stop" waiting={t('remove.waiting')}>

@@ -1,9 +1,11 @@
-/** A size chart in words and lengths ready to show. */
+/** A size chart in words and lengths ready to show: one line a measure, one column a size. */
 export type ShownChart = {
+  /** What it is of and in which unit. */
   readonly name: string;
-  readonly measures: readonly string[];
-  readonly sizes: readonly {
-    readonly label: string;
-    readonly values: readonly { readonly measure: string; readonly text: string; readonly isEstimated: boolean }[];
+  readonly sizes: readonly string[];
+  readonly measures: readonly {
+    readonly measure: string;
+    /** In the order of the sizes. */
+    readonly values: readonly { readonly sizeId: string; readonly text: string; readonly isEstimated: boolean }[];
   }[];
 };

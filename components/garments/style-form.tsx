@@ -2,6 +2,7 @@
 
 import { useActionState } from 'react';
 import { useTranslations } from 'use-intl';
+import type { StyleColour } from '@/lib/domain/garment/blank-style';
 import { FormProblems } from '../ui/form-problems';
 import { type FormAction, unsent } from '../ui/form-state';
 import { SubmitButton } from '../ui/submit-button';
@@ -9,28 +10,25 @@ import { TextField } from '../ui/text-field';
 import { useMistakes } from '../ui/use-mistakes';
 import { ClothChoice } from './cloth-choice';
 import styles from './garment-forms.module.css';
-import { type GarmentRefusal, refusalWords } from './refusal-words';
+import { garmentRefusal } from './refusal-words';
 
 type StyleFormProps = {
   garmentId: string;
   action: FormAction;
   typed: Readonly<Record<string, string>>;
+  colours: readonly StyleColour[];
+  secondCloth: string | null;
 };
 
 /** What a garment is called and which cloth it is of. */
-export function StyleForm({ garmentId, action, typed }: StyleFormProps) {
+export function StyleForm({ garmentId, action, typed, colours, secondCloth }: StyleFormProps) {
   const t = useTranslations('garments');
   const form = useTranslations('form');
   const [state, send] = useActionState(action, unsent(typed));
   const mistakes = useMistakes(t, state, (field) => `${garmentId}-${field}`);
   return (
     <form action={send} noValidate className={styles.form}>
-      <FormProblems
-        state={state}
-        title={form('fix')}
-        mistakes={mistakes.all}
-        refusal={state.refusal === null ? null : refusalWords(t, state.refusal as GarmentRefusal)}
-      />
+      <FormProblems state={state} title={form('fix')} mistakes={mistakes.all} refusal={garmentRefusal(t, state)} />
       <TextField
         id={`${garmentId}-name`}
         name="name"
@@ -41,7 +39,13 @@ export function StyleForm({ garmentId, action, typed }: StyleFormProps) {
         maxLength={80}
         required
       />
-      <ClothChoice formId={garmentId} typed={state.typed} mistakes={mistakes} />
+      <ClothChoice
+        formId={garmentId}
+        typed={state.typed}
+        mistakes={mistakes}
+        colours={colours}
+        secondCloth={secondCloth}
+      />
       <div className={styles.end}>
         <SubmitButton waiting={t('style.waiting')}>{t('style.submit')}</SubmitButton>
         <span role="status" className={styles.kept}>

@@ -1,6 +1,8 @@
+import { kindMeasures } from '../garment/kinds';
 import { MEASURE_NAMES, type MeasureName } from '../garment/measures';
 import type { Micrometres } from '../measure/length';
 import { type EditedBlanks, inBandOrder, withReadings } from './blank-edits';
+import type { StyleToHang } from './blank-from-style';
 import type { GarmentBlank, GarmentSize, LayoutDocument, SizeKey } from './document';
 import { isOrdered, withGarment, withoutMembers, withRenamedSizes } from './garment-members';
 import { garmentOf, sameSize } from './sizes';
@@ -21,6 +23,28 @@ export type ChartChanges = {
   /** Name, fabric, age band, cut tolerance, order of the sizes, or only what is estimated. */
   readonly besides: boolean;
 };
+
+/**
+ * Whether a style still gives what a blank was made from, without estimating the rest again: name, fabric, tolerance, and
+ * for each size the same label and entered measures.
+ */
+export function isChartAsTaken(blank: GarmentBlank, style: StyleToHang): boolean {
+  const measures = kindMeasures(blank.kind);
+  const taken = blank.sizes.map(({ sizeId, label, measuresUm, estimated }) => [
+    sizeId,
+    label,
+    measures.map((measure) => (estimated.includes(measure) ? null : (measuresUm[measure] ?? null))),
+  ]);
+  const given = style.sizes.map(({ sizeId, label, entered }) => [
+    sizeId,
+    label,
+    measures.map((measure) => entered[measure] ?? null),
+  ]);
+  return (
+    blank.kind === style.kind &&
+    JSON.stringify([aboutBlank(blank), taken]) === JSON.stringify([aboutBlank(style), given])
+  );
+}
 
 /** What taking a chart as it is now would change in a garment; null where nothing would. */
 export function chartChanges(before: GarmentBlank, fresh: GarmentBlank): ChartChanges | null {
@@ -61,7 +85,7 @@ function chartText({ sizes, ...blank }: GarmentBlank): string {
   return JSON.stringify([aboutBlank(blank), measured]);
 }
 
-function aboutBlank({ name, fabric, ageBand, cutToleranceUm }: Omit<GarmentBlank, 'sizes'>) {
+function aboutBlank({ name, fabric, ageBand, cutToleranceUm }: Omit<StyleToHang, 'sizes' | 'kind'>) {
   return [name, fabric, ageBand, cutToleranceUm.acrossUm, cutToleranceUm.longUm];
 }
 

@@ -27,6 +27,11 @@ export class LayoutTable {
     await field.press('Enter');
   }
 
+  /** Lays another garment on the table, by its name and cloth: `Tote, Natural`. */
+  async chooseGarment(nameAndCloth: string): Promise<void> {
+    await this.page.getByLabel('Garment', { exact: true }).selectOption({ label: nameAndCloth });
+  }
+
   async showSize(size: string): Promise<void> {
     await this.page.getByRole('button', { name: new RegExp(`^Show ${size}(,|$)`) }).click();
   }

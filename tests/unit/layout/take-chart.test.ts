@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { starterChart } from '@/lib/domain/garment/starter-charts';
+import { type StyleToHang, styleOfChart } from '@/lib/domain/layout/blank-from-style';
 import type { GarmentBlank, LayoutDocument } from '@/lib/domain/layout/document';
 import { layoutFault } from '@/lib/domain/layout/faults';
 import { setCounts } from '@/lib/domain/layout/garment-edits';
-import { chartChanges, takeChart } from '@/lib/domain/layout/take-chart';
+import { chartChanges, isChartAsTaken, takeChart } from '@/lib/domain/layout/take-chart';
 import { umFromInches } from '@/lib/domain/measure/length';
 import { hung, newId, oneGarment, printed, readingsOn } from './hung-sample';
 
@@ -59,6 +61,32 @@ describe('a chart that changed', () => {
 
   it('is noticed where only something besides the measures is other', () => {
     expect(chartChanges(before, { ...before, fabric: 'Polyester' })).toMatchObject({ measures: [], besides: true });
+  });
+});
+
+describe('a style beside the blank that was made from it', () => {
+  const chart = starterChart('crew-tee-adult');
+  if (!chart) throw new Error('no chart of tees');
+  const style = styleOfChart(chart, { name: before.name, fabric: before.fabric });
+  const edited = (edit: (style: StyleToHang) => void) => {
+    const mine = structuredClone(style);
+    edit(mine);
+    return mine;
+  };
+
+  it('is as it was taken while it gives the same', () => {
+    expect(isChartAsTaken(before, style)).toBe(true);
+  });
+
+  it.each<[string, (style: StyleToHang) => void]>([
+    ['another measure', ({ sizes }) => Object.assign(sizes[1]?.entered ?? {}, { chestWidth: umFromInches(21) })],
+    ['one more measure', ({ sizes }) => Object.assign(sizes[1]?.entered ?? {}, { neckWidth: umFromInches(7) })],
+    ['another label', ({ sizes }) => Object.assign(sizes[1] ?? {}, { label: 'Medium' })],
+    ['a size less', (mine) => Object.assign(mine, { sizes: mine.sizes.slice(1) })],
+    ['another tolerance', ({ cutToleranceUm }) => Object.assign(cutToleranceUm, { longUm: 1 })],
+    ['another name', (mine) => Object.assign(mine, { name: 'Other' })],
+  ])('is not with %s', (_what, edit) => {
+    expect(isChartAsTaken(before, edited(edit))).toBe(false);
   });
 });
 

@@ -1,0 +1,40 @@
+'use client';
+
+import { useTranslations } from 'use-intl';
+import { CheckField } from '../ui/check-field';
+import { FieldGroup } from '../ui/field-group';
+import styles from './garment-forms.module.css';
+import { alsoField, isGeneric, type OfferedStyle } from './offered-style';
+
+type AlsoUnderProps = {
+  formId: string;
+  style: OfferedStyle;
+  offered: readonly OfferedStyle[];
+  typed: Readonly<Record<string, string>>;
+};
+
+/** More sizes to hang under the same garment: other bands and styles of its kind. Nothing where there are none. */
+export function AlsoUnder({ formId, style, offered, typed }: AlsoUnderProps) {
+  const t = useTranslations('garments.add');
+  const others = offered.filter(({ kind, styleId }) => kind === style.kind && styleId !== style.styleId);
+  if (others.length === 0) return null;
+  return (
+    <FieldGroup inline id={`${formId}-also`} label={t('also')} hint={t('alsoHint')}>
+      <div className={styles.ticks}>
+        {others.map((other) => {
+          const name = alsoField(other.styleId);
+          return (
+            <CheckField
+              key={other.styleId}
+              id={`${formId}-${name}`}
+              name={name}
+              value="yes"
+              label={isGeneric(other) ? t('alsoGeneric', { sizes: other.sizesLabel }) : other.label}
+              defaultChecked={typed[name] === 'yes'}
+            />
+          );
+        })}
+      </div>
+    </FieldGroup>
+  );
+}
