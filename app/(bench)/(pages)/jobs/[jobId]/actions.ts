@@ -4,34 +4,31 @@ import { refresh } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { z } from 'zod';
 import { requireMaker } from '@/app/maker';
-import { readForm } from '@/app/read-form';
-import { MOST_GARMENTS } from '@/components/garments/refusal-words';
+import { readForm, typedIn } from '@/app/read-form';
+import { chosenCloth } from '@/components/garments/chosen-cloth';
 import { type FormState, mistaken, refused, taken } from '@/components/ui/form-state';
-import { addGarment, removeGarment, restyleGarment, setCounts } from '@/lib/domain/layout/garment-edits';
+import type { LayoutDocument } from '@/lib/domain/layout/document';
+import { removeGarment, restyleGarment, setCounts } from '@/lib/domain/layout/garment-edits';
 import { garmentOf, keyOf, offeredSizes, sameSize } from '@/lib/domain/layout/sizes';
 import { translatorFor } from '@/lib/messages/translator';
 import { reopenJob } from '@/lib/server/answers/reopen-job';
 import { requireShop } from '@/lib/server/shop/read-shop';
+import { loadClothOffer } from './cloth-offer';
 import { readCounts } from './counts-form';
-import { editGarments, hasGarment } from './edit-garments';
-import { chosenCloth, newGarmentSchema, styleSchema } from './garment-forms';
-import { newGarment } from './new-garment';
+import { editGarments, editingGarment } from './edit-garments';
+import { styleSchema } from './garment-forms';
+import { addingGarment, readNewGarment } from './new-garment';
 
 /** Adds a garment and leads to it. */
 export async function addGarmentAction(jobId: string, _before: FormState, sent: FormData): Promise<FormState> {
   const maker = await requireMaker();
-  const form = readForm(newGarmentSchema, sent);
-  if (!form.ok) return form.state;
-  const t = translatorFor((await requireShop()).locale, 'garments');
-  const { name, fabric, adult, youth, ...cloth } = form.value;
-  const bands = [...(youth ? (['youth'] as const) : []), ...(adult ? (['adult'] as const) : [])];
-  const garment = newGarment(t, { name, fabric, bands, cloth: chosenCloth(t, cloth) });
-  const edited = await editGarments(maker, jobId, (layout) =>
-    layout.garments.length >= MOST_GARMENTS ? 'tooMany' : addGarment(layout, garment),
-  );
-  if (!edited.ok) return refused(form.typed, edited.reason);
+  const { locale, unit } = await requireShop();
+  const read = await readNewGarment(maker, locale, sent);
+  if (!read.ok) return read.state;
+  const edited = await editGarments(maker, { jobId, unit }, addingGarment(read.garment));
+  if (!edited.ok) return refused(read.typed, edited.reason, edited.detail);
   refresh();
-  redirect(`/jobs/${jobId}#garment-${garment.garmentId}`);
+  redirect(`/jobs/${jobId}#garment-${read.garment.garmentId}`);
 }
 
 /** Keeps how many of each size of a garment are ordered. */
@@ -42,14 +39,15 @@ export async function countsAction(
   sent: FormData,
 ): Promise<FormState> {
   const maker = await requireMaker();
+  const { unit } = await requireShop();
   const { typed, mistakes, counts } = readCounts(sent);
   if (Object.keys(mistakes).length > 0) return mistaken(typed, mistakes);
-  const edited = await editGarments(maker, jobId, (layout) => {
-    if (!hasGarment(layout, garmentId)) return 'noGarment';
+  const count = editingGarment(garmentId, (layout) => {
     const offered = offeredSizes(garmentOf(layout, garmentId)).map(keyOf);
     const known = counts.filter((count) => offered.some((key) => sameSize(key, count)));
     return setCounts(layout, garmentId, known);
   });
+  const edited = await editGarments(maker, { jobId, unit }, count);
   if (!edited.ok) return refused(typed, edited.reason);
   refresh();
   return taken(typed);
@@ -63,14 +61,16 @@ export async function styleAction(
   sent: FormData,
 ): Promise<FormState> {
   const maker = await requireMaker();
-  const form = readForm(styleSchema, sent);
+  const { locale, unit } = await requireShop();
+  const offer = await loadClothOffer(maker, jobId, garmentId);
+  if (!offer) return refused(typedIn(sent), 'noGarment');
+  const form = readForm(styleSchema(offer), sent);
   if (!form.ok) return form.state;
-  const t = translatorFor((await requireShop()).locale, 'garments');
-  const { name, ...cloth } = form.value;
-  const style = { name, cloth: chosenCloth(t, cloth) };
-  const edited = await editGarments(maker, jobId, (layout) =>
-    hasGarment(layout, garmentId) ? restyleGarment(layout, garmentId, style) : 'noGarment',
-  );
+  const { name, ...fields } = form.value;
+  const cloth = chosenCloth(translatorFor(locale, 'garments'), fields, offer);
+  if (!cloth) throw new Error(`a cloth that was read cannot be taken: ${JSON.stringify(fields)}`);
+  const restyle = editingGarment(garmentId, (layout) => restyleGarment(layout, garmentId, { name, cloth }));
+  const edited = await editGarments(maker, { jobId, unit }, restyle);
   if (!edited.ok) return refused(form.typed, edited.reason);
   refresh();
   return taken(form.typed);
@@ -79,7 +79,9 @@ export async function styleAction(
 /** Removes a garment with the prints that are on no other. */
 export async function removeGarmentAction(jobId: string, garmentId: string): Promise<FormState> {
   const maker = await requireMaker();
-  const edited = await editGarments(maker, jobId, (layout) => removeGarment(layout, garmentId));
+  const { unit } = await requireShop();
+  const remove = (layout: LayoutDocument) => ({ ok: true as const, layout: removeGarment(layout, garmentId) });
+  const edited = await editGarments(maker, { jobId, unit }, remove);
   if (!edited.ok) return refused({}, edited.reason);
   refresh();
   redirect(`/jobs/${jobId}#garments`);

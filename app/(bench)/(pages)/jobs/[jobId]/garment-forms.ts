@@ -1,67 +1,75 @@
 import { z } from 'zod';
-import { OWN_CLOTH, PRESET_CLOTHS, type PresetCloth } from '@/components/garments/preset-cloths';
+import { type ClothOffer, clothMistakes, colourChoice, SAME_CLOTH } from '@/components/garments/chosen-cloth';
+import { OWN_CLOTH, PRESET_CLOTH_IDS, PRESET_CLOTHS } from '@/components/garments/preset-cloths';
 import type { Cloth, Garment } from '@/lib/domain/layout/document';
 import type { Translator } from '@/lib/messages/translator';
 
-const ticked = z
-  .string()
-  .optional()
-  .transform((value) => value === 'yes');
-
 const name = z.string().trim().min(1, 'required').max(80, 'tooLong');
+const text = z.string().default('');
 
 const clothFields = {
-  cloth: z.string('required'),
-  ownName: z.string().trim().max(60, 'tooLong').default(''),
-  ownHex: z.string().default(''),
-  heather: ticked,
+  cloth: text,
+  ownName: text,
+  ownHex: text,
+  heather: text,
+  second: text,
+  secondName: text,
+  secondHex: text,
 };
 
-type ClothFields = { cloth: string; ownName: string; ownHex: string };
+type ReadCloth = z.infer<z.ZodObject<typeof clothFields>>;
 
-function checkCloth({ cloth, ownName, ownHex }: ClothFields, context: z.RefinementCtx): void {
-  const refuse = (field: keyof ClothFields, message: string) =>
+function checkCloth(fields: ReadCloth, context: z.RefinementCtx, offer: ClothOffer): void {
+  for (const [field, message] of Object.entries(clothMistakes(fields, offer))) {
     context.addIssue({ code: 'custom', path: [field], message });
-  if (cloth === OWN_CLOTH) {
-    if (ownName === '') refuse('ownName', 'required');
-    if (!/^#[0-9a-f]{6}$/i.test(ownHex)) refuse('ownHex', 'invalid');
-  } else if (!isPreset(cloth)) refuse('cloth', 'required');
+  }
 }
 
 /** A garment's name and cloth, as its form sends them. */
-export const styleSchema = z.object({ name, ...clothFields }).superRefine(checkCloth);
+export function styleSchema(offer: ClothOffer) {
+  return z.object({ name, ...clothFields }).superRefine((fields, context) => checkCloth(fields, context, offer));
+}
 
-/** A new garment, as its form sends it. */
-export const newGarmentSchema = z
-  .object({ name, fabric: z.string().trim().max(80, 'tooLong'), adult: ticked, youth: ticked, ...clothFields })
-  .superRefine((fields, context) => {
-    if (!(fields.adult || fields.youth)) context.addIssue({ code: 'custom', path: ['bands'], message: 'required' });
-    checkCloth(fields, context);
-  });
-
-/** The cloth that was chosen: a usual one under its usual name, or the maker's own. */
-export function chosenCloth(
-  t: Translator<'garments'>,
-  { cloth, ownName, ownHex, heather }: ClothFields & { heather: boolean },
-): Cloth {
-  if (!isPreset(cloth)) return { name: ownName, hex: ownHex.toUpperCase(), heather };
-  return { name: t(`clothChoice.preset.${cloth}`), hex: PRESET_CLOTHS[cloth], heather };
+/** A new garment's name, fabric and cloth, as its form sends them. */
+export function newGarmentSchema(offer: ClothOffer) {
+  return z
+    .object({ name, fabric: z.string().trim().max(80, 'tooLong').default(''), ...clothFields })
+    .superRefine((fields, context) => checkCloth(fields, context, offer));
 }
 
 /** The fields a garment's name and cloth begin with. */
 export function styleFields(
   t: Translator<'garments'>,
-  garment: Pick<Garment, 'name' | 'cloth'>,
+  { name: called, cloth }: Pick<Garment, 'name' | 'cloth'>,
+  { colours }: Pick<ClothOffer, 'colours'>,
 ): Record<string, string> {
-  const { cloth } = garment;
-  const preset = (Object.keys(PRESET_CLOTHS) as PresetCloth[]).find(
-    (id) => PRESET_CLOTHS[id] === cloth.hex.toUpperCase() && t(`clothChoice.preset.${id}`) === cloth.name,
-  );
-  const heather: Record<string, string> = cloth.heather ? { heather: 'yes' } : {};
-  if (preset) return { name: garment.name, cloth: preset, ...heather };
-  return { name: garment.name, cloth: OWN_CLOTH, ownName: cloth.name, ownHex: cloth.hex, ...heather };
+  const listed = colours.find((colour) => isSameCloth(colour, cloth));
+  if (listed) return { name: called, cloth: colourChoice(listed) };
+  const usual = colours.length > 0 ? null : presetOf(t, cloth.name, cloth.hex);
+  return {
+    name: called,
+    ...(cloth.heather ? { heather: 'yes' } : {}),
+    ...(usual ? { cloth: usual } : { cloth: OWN_CLOTH, ownName: cloth.name, ownHex: cloth.hex }),
+    ...secondFields(t, cloth),
+  };
 }
 
-function isPreset(cloth: string): cloth is PresetCloth {
-  return Object.hasOwn(PRESET_CLOTHS, cloth);
+function secondFields(t: Translator<'garments'>, { secondName, secondHex }: Cloth): Record<string, string> {
+  if (secondName === undefined || secondHex === undefined) return { second: SAME_CLOTH };
+  const usual = presetOf(t, secondName, secondHex);
+  return usual ? { second: usual } : { second: OWN_CLOTH, secondName, secondHex };
+}
+
+function presetOf(t: Translator<'garments'>, called: string, hex: string): string | null {
+  return (
+    PRESET_CLOTH_IDS.find(
+      (id) => PRESET_CLOTHS[id] === hex.toUpperCase() && t(`clothChoice.preset.${id}`) === called,
+    ) ?? null
+  );
+}
+
+function isSameCloth(a: Cloth, b: Cloth): boolean {
+  const text = ({ name: called, hex, heather, secondName, secondHex }: Cloth) =>
+    JSON.stringify([called, hex.toUpperCase(), heather, secondName, secondHex?.toUpperCase()]);
+  return text(a) === text(b);
 }

@@ -52,7 +52,7 @@ export default async function JobPage({ params }: JobPageProps) {
       <JobColumns
         main={
           <>
-            <GarmentSection shop={shop} job={job} />
+            <GarmentSection maker={maker} shop={shop} job={job} />
             <PageSection id="art" title={t('art.title')}>
               {job.art.length === 0 ? <p>{t('art.none')}</p> : null}
               <ArtList art={shownArt(shop.locale, shop.unit, job.art, layout)} />
