@@ -4,6 +4,9 @@ import type { PictureFrame } from './picture-frame';
 /** Width of one garment's place on the line, px: shown at half of it, sharp on a phone with two pixels to the CSS pixel. */
 const PLACE_WIDTH_PX = 208;
 
+/** A long garment is drawn smaller in its place, so that the line stays one to be looked along, px. */
+const TALLEST_PX = 260;
+
 /** Room above the garments for the string and its pegs, px. */
 export const HANG_PX = 28;
 
@@ -19,21 +22,23 @@ export function lineStrip(
   sizes: number,
 ): LineStrip | null {
   if (sizes > MOST_ON_A_LINE) return null;
-  const placeHeightPx = Math.round((PLACE_WIDTH_PX * heightPx) / widthPx);
+  const placeHeightPx = Math.min(TALLEST_PX, Math.round((PLACE_WIDTH_PX * heightPx) / widthPx));
   return { placeWidthPx: PLACE_WIDTH_PX, widthPx: sizes * PLACE_WIDTH_PX, heightPx: placeHeightPx + HANG_PX };
 }
 
+/** The one scale of a line, mm of the garments to a px. */
+export function mmPerPxOnLine({ placeWidthPx, heightPx }: LineStrip, { box }: Pick<PictureFrame, 'box'>): number {
+  return Math.max(box.width / placeWidthPx, box.height / (heightPx - HANG_PX));
+}
+
 /** What of a garment's flat is seen in its place, mm: in the middle of it, its highest point just under the string. */
-export function placeOnLine(
-  { placeWidthPx, heightPx }: LineStrip,
-  frame: Pick<PictureFrame, 'box'>,
-  garment: Box,
-): Box {
-  const mmPerPx = frame.box.width / placeWidthPx;
+export function placeOnLine(strip: LineStrip, frame: Pick<PictureFrame, 'box'>, garment: Box): Box {
+  const mmPerPx = mmPerPxOnLine(strip, frame);
+  const width = strip.placeWidthPx * mmPerPx;
   return {
-    x: garment.x + garment.width / 2 - frame.box.width / 2,
+    x: garment.x + garment.width / 2 - width / 2,
     y: garment.y - HANG_PX * mmPerPx,
-    width: frame.box.width,
-    height: heightPx * mmPerPx,
+    width,
+    height: strip.heightPx * mmPerPx,
   };
 }

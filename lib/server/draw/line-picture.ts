@@ -1,4 +1,4 @@
-import { HANG_PX, type LineStrip, placeOnLine } from '@/lib/domain/layout/line-strip';
+import { HANG_PX, type LineStrip, mmPerPxOnLine, placeOnLine } from '@/lib/domain/layout/line-strip';
 import type { PictureFrame } from '@/lib/domain/layout/picture-frame';
 import type { Scene } from '@/lib/domain/layout/scene';
 import { pictureFiles } from '../files/store';
@@ -13,7 +13,7 @@ const WOOD_INK = '#7A5526';
 
 /** Half the distance of a garment's two pegs, as a share of its width: on a tee just outside the neck (by eye). */
 const PEG_REACH = 0.13;
-const PEG = { widthPx: 7, abovePx: 17, belowPx: 9 } as const;
+const PEG = { widthPx: 7, abovePx: 16, belowPx: 13 } as const;
 
 /**
  * Draws the line: one side of a garment in every size, hung side by side from a string, without the tapes, which could not
@@ -43,7 +43,12 @@ export async function linePicture(
           pictureFile,
         ),
       ),
-      onTop(widthPx, hung.map(({ box, leftPx }) => pegs(box.width, leftPx, strip, frame)).join('')),
+      onTop(
+        widthPx,
+        hung
+          .map(({ box, leftPx }) => pegs(box.width / mmPerPxOnLine(strip, frame), leftPx + placeWidthPx / 2))
+          .join(''),
+      ),
     ],
     output: { kind: 'webp' },
   };
@@ -58,11 +63,11 @@ function onTop(widthPx: number, drawn: string): SvgLayer {
   return { kind: 'svg', svg, leftPx: 0, topPx: 0 };
 }
 
-function pegs(garmentWidthMm: number, leftPx: number, { placeWidthPx }: LineStrip, { box }: PictureFrame): string {
-  const reachPx = (PEG_REACH * garmentWidthMm * placeWidthPx) / box.width;
+function pegs(garmentWidthPx: number, middlePx: number): string {
   const { widthPx, abovePx, belowPx } = PEG;
+  const reachPx = Math.max(PEG_REACH * garmentWidthPx, widthPx);
   return [-reachPx, reachPx]
-    .map((x) => leftPx + placeWidthPx / 2 + x - widthPx / 2)
+    .map((x) => middlePx + x - widthPx / 2)
     .map(
       (x) =>
         `<rect x="${x}" y="${HANG_PX - abovePx}" width="${widthPx}" height="${abovePx + belowPx}" fill="${WOOD}" stroke="${WOOD_INK}" stroke-width="1.5"/>`,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { HANG_PX, lineStrip, placeOnLine } from '@/lib/domain/layout/line-strip';
+import { HANG_PX, lineStrip, mmPerPxOnLine, placeOnLine } from '@/lib/domain/layout/line-strip';
 
 const FRAME = { box: { x: -500, y: -24, width: 1000, height: 900 }, widthPx: 1100, heightPx: 990 };
 
@@ -21,9 +21,20 @@ describe('the line', () => {
     expect(lineStrip(FRAME, 61)).toBeNull();
   });
 
+  it('draws a long garment smaller rather than in a taller line', () => {
+    const long = { box: { x: -300, y: 0, width: 600, height: 1500 }, widthPx: 1100, heightPx: 2750 };
+    const strip = lineStrip(long, 4);
+    if (!strip) throw new Error('no line for 4');
+    expect(strip.heightPx).toBeLessThan(2 * strip.placeWidthPx);
+    const place = placeOnLine(strip, long, long.box);
+    expect(place.width / strip.placeWidthPx).toBeCloseTo(place.height / strip.heightPx, 9);
+    expect(place.y + place.height).toBeGreaterThanOrEqual(1500);
+  });
+
   it('hangs each garment in the middle of its place with its top at the string, all at one scale', () => {
     const strip = stripFor(3);
-    const mmPerPx = FRAME.box.width / strip.placeWidthPx;
+    const mmPerPx = mmPerPxOnLine(strip, FRAME);
+    expect(mmPerPx / (FRAME.box.width / strip.placeWidthPx)).toBeCloseTo(1, 2);
     for (const garment of [
       { x: -300, y: 0, width: 600, height: 600 },
       { x: -80, y: -210, width: 240, height: 500 },
