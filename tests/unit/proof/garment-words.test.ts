@@ -104,8 +104,11 @@ describe('the words of a garment', () => {
   });
 
   it('says on which sizes a print crosses a seam, and why the maker means it so', () => {
-    const over = { nearest: { line: 'armhole', um: 0 }, stops: [{ kind: 'crossesSeam', line: 'armhole' }] } as const;
-    const clear = { nearest: { line: 'armhole', um: 57_150 }, stops: [] } as const;
+    const over: ViewFit = {
+      nearest: { line: 'armhole', um: 0 },
+      stops: [{ kind: 'crossesSeam', line: 'armhole' }],
+    };
+    const clear: ViewFit = { nearest: { line: 'armhole', um: 57_150 }, stops: [] };
     const sizes = [size('S', 1, 254_000), size('M', 3, 254_000)];
     const words = garmentWords(
       garment(withFit(sizes, [over, clear], 'The stripe runs from sleeve to sleeve.')),
