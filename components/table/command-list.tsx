@@ -122,8 +122,10 @@ function Sections({ found, chosen, id, onRun }: SectionsProps) {
     const commands = found.filter((command) => command.section === section);
     if (commands.length === 0) return null;
     return (
-      <div key={section} role="group" aria-labelledby={`${id}-${section}`} className={styles.section}>
-        <h3 id={`${id}-${section}`}>{t(section)}</h3>
+      <div key={section} role="group" aria-label={t(section)} className={styles.section}>
+        <p className={styles.heading} aria-hidden="true">
+          {t(section)}
+        </p>
         {commands.map((command) => (
           <Row
             key={command.id}
