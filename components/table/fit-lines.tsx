@@ -5,7 +5,7 @@ import type { Garment, LayoutDocument } from '@/lib/domain/layout/document';
 import { fitSuggestions, isStopping, printFit } from '@/lib/domain/layout/layout-fit';
 import { keyOf } from '@/lib/domain/layout/sizes';
 import { formatLength, formatLengthValue } from '@/lib/domain/measure/format-length';
-import type { LengthUnit } from '@/lib/domain/measure/length';
+import { type LengthUnit, type Micrometres, UM_PER_INCH, UM_PER_MM } from '@/lib/domain/measure/length';
 import type { ChosenPrint } from '@/lib/editor/chosen-print';
 import { fitSizes } from '@/lib/editor/commands/fit-print';
 import { afterCommand } from '@/lib/editor/table-editor';
@@ -42,7 +42,7 @@ export function FitLines({ chosen, unit, change, locked }: FitLinesProps) {
           </b>{' '}
           {t(`kind.${finding.kind}`, {
             line: t('line', { line: finding.line ?? 'none' }),
-            length: lengthWords(finding, unit),
+            length: lengthWords(finding, unit, (which, length) => t(which, { length })),
           })}
         </p>
       ))}
@@ -75,8 +75,17 @@ function fitOn(print: ChosenPrint['print'], garment: Garment, unit: LengthUnit) 
   };
 }
 
-/** `3/8 in`, or over several sizes `1/8–3/8 in`. */
-function lengthWords({ leastUm, mostUm }: SaidFinding, unit: LengthUnit): string {
+/** The finest a tape reading shows. */
+const FINEST_UM: Readonly<Record<LengthUnit, Micrometres>> = { in: UM_PER_INCH / 8, cm: UM_PER_MM };
+
+/** `3/8 in`, `less than 1/8 in`; over several sizes `1/8–3/8 in`, or `up to 3/8 in` where it says how far ink reaches. */
+function lengthWords(
+  { kind, leastUm, mostUm }: SaidFinding,
+  unit: LengthUnit,
+  words: (which: 'upTo' | 'lessThan', length: string) => string,
+): string {
   const [least, most] = [formatLengthValue(leastUm, unit), formatLength(mostUm, unit)];
-  return least === formatLengthValue(mostUm, unit) ? most : `${least}–${most}`;
+  if (formatLengthValue(mostUm, unit) === '0') return words('lessThan', formatLength(FINEST_UM[unit], unit));
+  if (least === formatLengthValue(mostUm, unit)) return most;
+  return kind === 'nearSeam' || kind === 'withinCut' ? `${least}–${most}` : words('upTo', most);
 }

@@ -4,6 +4,7 @@ import type { ChosenPrint } from '@/lib/editor/chosen-print';
 import { keptUnder, stackOffer } from '@/lib/editor/stack-offer';
 import { tableCommand } from '@/lib/editor/table-commands';
 import { type TableEditor, wholeLayout } from '@/lib/editor/table-editor';
+import styles from './fit-lines.module.css';
 import slips from './slips.module.css';
 import type { Perform } from './use-table-commands';
 
@@ -25,8 +26,8 @@ export function StackLine({ chosen, editor, perform, locked }: StackLineProps) {
     );
   }
   return (
-    <div className={slips.acts}>
-      <p className={slips.line}>{t('keptUnder', words)}</p>
+    <div className={styles.stack}>
+      <p>{t('keptUnder', words)}</p>
       {locked ? null : (
         <button type="button" className={slips.act} onClick={() => perform(tableCommand('letGo'))}>
           {t('letGo')}

@@ -30,20 +30,16 @@ export function WidthsLine({ chosen: { print, garment, group }, editor, perform 
     <div className={styles.fit}>
       {suggestion && !editor.held ? (
         <>
-          <p>
-            {t('alike', { count: suggestion.widthsUm.length })}{' '}
-            <b>
-              {bandsOf(suggestion)
-                .map(({ widthUm, members }) => ({
-                  width: formatLength(widthUm, unit),
-                  sizes: groupWords(readings, garment, members),
-                }))
-                .filter(({ sizes }) => sizes !== '')
-                .map((band) => t('band', band))
-                .join(' · ')}
-            </b>
-            . {t('cost', { count: suggestion.widthsUm.length, present })}
-          </p>
+          <p>{t('alike', { count: suggestion.widthsUm.length })}</p>
+          <ul className={styles.bands}>
+            {bandsOf(suggestion).map(({ widthUm, members }) => {
+              const sizes = groupWords(readings, garment, members);
+              return sizes === '' ? null : (
+                <li key={widthUm}>{t('band', { width: formatLength(widthUm, unit), sizes })}</li>
+              );
+            })}
+          </ul>
+          <p className={styles.cost}>{t('cost', { count: suggestion.widthsUm.length, present })}</p>
           <Button kind="secondary" onClick={() => perform(tableCommand('alike'))}>
             {t('useAlike', { count: suggestion.widthsUm.length })}
           </Button>
