@@ -1,5 +1,3 @@
-import type { NudgeDirection } from './commands/place-print';
-
 /** A key press as a browser reports it. */
 export type KeyPress = {
   readonly key: string;
@@ -18,17 +16,3 @@ export function strokeText({ key, ctrlKey, metaKey, shiftKey, altKey }: KeyPress
 /** Key strokes that go back and forth through what was done. */
 export const UNDO_STROKES: readonly string[] = ['Mod+Z'];
 export const REDO_STROKES: readonly string[] = ['Mod+Shift+Z', 'Mod+Y'];
-
-const ARROWS: Readonly<Record<string, NudgeDirection>> = {
-  ArrowUp: 'up',
-  ArrowDown: 'down',
-  ArrowLeft: 'left',
-  ArrowRight: 'right',
-};
-
-/** Which way an arrow key nudges, and whether by a stride; null for any other stroke. */
-export function nudgeOf(stroke: string): { direction: NudgeDirection; stride: boolean } | null {
-  const stride = stroke.startsWith('Shift+');
-  const direction = ARROWS[stride ? stroke.slice('Shift+'.length) : stroke];
-  return direction ? { direction, stride } : null;
-}

@@ -2,12 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { setCounts } from '@/lib/domain/layout/garment-edits';
 import { printInHand } from '@/lib/editor/chosen-print';
 import { locationsFor } from '@/lib/editor/commands/add-print';
-import { nudgeOf, strokeText } from '@/lib/editor/key-strokes';
+import { strokeText } from '@/lib/editor/key-strokes';
 import { likelyLocation } from '@/lib/editor/likely-location';
 import { printAt } from '@/lib/editor/print-frame';
 import { nameFromFile, printName } from '@/lib/editor/print-name';
 import { firstSelection, selectSide, settledSelection } from '@/lib/editor/selection';
 import { sizeSpans, spanLabel } from '@/lib/editor/size-spans';
+import { commandForStroke } from '@/lib/editor/table-commands';
 import { newTableEditor, tableState } from '@/lib/editor/table-editor';
 import { teeWithPrints } from '../layout/sample-layout';
 import { ADULT_M, tableWith, YOUTH_M } from './sample-table';
@@ -123,10 +124,12 @@ describe('key strokes', () => {
     ]).toEqual(['Mod+Z', 'Mod+Z', 'Mod+Shift+Z']);
   });
 
-  it('nudge by a step, or by a stride with Shift, and by nothing else', () => {
-    expect(nudgeOf(press('ArrowLeft'))).toEqual({ direction: 'left', stride: false });
-    expect(nudgeOf(press('ArrowUp', { shiftKey: true }))).toEqual({ direction: 'up', stride: true });
-    expect([nudgeOf(press('ArrowUp', { ctrlKey: true })), nudgeOf('a')]).toEqual([null, null]);
+  it('name the command they run, and none with another key held', () => {
+    expect(commandForStroke(press('ArrowLeft'))?.id).toBe('nudgeLeft');
+    expect(commandForStroke(press('ArrowUp', { shiftKey: true }))?.id).toBe('strideUp');
+    expect(commandForStroke(press('+', { shiftKey: true }))?.id).toBe('wider');
+    expect(commandForStroke(press('t'))?.id).toBe('turnOn');
+    expect([commandForStroke(press('ArrowUp', { ctrlKey: true })), commandForStroke(press('y'))]).toEqual([null, null]);
   });
 });
 
