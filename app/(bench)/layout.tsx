@@ -5,7 +5,18 @@ import { requireShop } from '@/lib/server/shop/read-shop';
 import { requireMaker } from '../maker';
 
 /** The subjects that parts of the bench which run in the browser speak of. */
-const BENCH_SUBJECTS = ['art', 'form', 'garments', 'jobs', 'phone', 'readings', 'revision', 'send'] as const;
+const BENCH_SUBJECTS = [
+  'art',
+  'blanks',
+  'form',
+  'garment-words',
+  'garments',
+  'jobs',
+  'phone',
+  'readings',
+  'revision',
+  'send',
+] as const;
 
 /** The maker's side. Each page, route and action asks for the maker again: a layout alone guards nothing. */
 export default async function BenchLayout({ children }: { children: ReactNode }) {

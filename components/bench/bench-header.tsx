@@ -5,7 +5,7 @@ import styles from './bench-header.module.css';
 
 type BenchHeaderProps = {
   shopName: string;
-  words: { skip: string; navigation: string; jobs: string; newJob: string; signOut: string };
+  words: { skip: string; navigation: string; jobs: string; blanks: string; newJob: string; signOut: string };
   signOut: () => Promise<void>;
 };
 
@@ -23,6 +23,9 @@ export function BenchHeader({ shopName, words, signOut }: BenchHeaderProps) {
         <nav aria-label={words.navigation} className={styles.places}>
           <Link href="/jobs" prefetch={false}>
             {words.jobs}
+          </Link>
+          <Link href="/blanks" prefetch={false}>
+            {words.blanks}
           </Link>
         </nav>
         <form action={signOut} className={styles.signOut}>

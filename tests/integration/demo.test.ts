@@ -43,9 +43,9 @@ it('puts one job that waits and one that is signed off on the bench, and only on
 it('has blanks on the list, each with a chart, colours and some on hand', async () => {
   const blanks = await listBlanks(someMaker());
   expect(blanks.map(({ name, sizes, colours, onHand }) => [name, sizes.length, colours.length, onHand])).toEqual([
-    ['Crew tee', 8, 2, 20],
-    ['Crew tee, youth', 5, 2, 15],
-    ['Pullover hood', 8, 2, 4],
+    ['Boathouse hood', 8, 2, 4],
+    ['Heavy tee', 8, 2, 20],
+    ['Heavy tee, youth', 5, 2, 15],
   ]);
 });
 

@@ -13,6 +13,7 @@ export default async function BenchPagesLayout({ children }: { children: ReactNo
     skip: t('skip'),
     navigation: t('navigation'),
     jobs: t('jobs'),
+    blanks: t('blanks'),
     newJob: t('newJob'),
     signOut: t('signOut'),
   };

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { LONGEST_LENGTH_UM } from '../measure/length';
-import { AGE_BANDS, GARMENT_KINDS } from './kinds';
+import { AGE_BANDS, GARMENT_KINDS, type GarmentKind } from './kinds';
 import { MEASURE_NAMES } from './measures';
 
 const hex = z.string().regex(/^#[0-9A-Fa-f]{6}$/);
@@ -59,3 +59,11 @@ export const blankStyleSchema = z.object({
 export type StyleSize = z.infer<typeof styleSizeSchema>;
 export type StyleColour = z.infer<typeof styleColourSchema>;
 export type BlankStyle = z.infer<typeof blankStyleSchema>;
+
+/** Kinds whose flats have parts of a second cloth. */
+const SECOND_CLOTH_KINDS = ['raglan'] as const satisfies readonly GarmentKind[];
+
+/** Whether a garment of this kind can have parts of a second cloth, such as the sleeves of a raglan. */
+export function hasSecondCloth(kind: GarmentKind): kind is (typeof SECOND_CLOTH_KINDS)[number] {
+  return SECOND_CLOTH_KINDS.some((each) => each === kind);
+}

@@ -36,7 +36,7 @@ export const DEMO_CLOTH = {
 export const DEMO_BLANKS = [
   {
     chartId: 'crew-tee-youth',
-    name: 'Crew tee, youth',
+    name: 'Heavy tee, youth',
     fabric: 'Cotton',
     costMinor: 310,
     dearerFrom: null,
@@ -44,7 +44,7 @@ export const DEMO_BLANKS = [
   },
   {
     chartId: 'crew-tee-adult',
-    name: 'Crew tee',
+    name: 'Heavy tee',
     fabric: 'Cotton',
     costMinor: 380,
     dearerFrom: '2XL',
@@ -52,7 +52,7 @@ export const DEMO_BLANKS = [
   },
   {
     chartId: 'pullover-hood-adult',
-    name: 'Pullover hood',
+    name: 'Boathouse hood',
     fabric: 'Cotton and polyester blend',
     costMinor: 1_240,
     dearerFrom: '2XL',
