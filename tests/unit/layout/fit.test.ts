@@ -1,8 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { starterChart } from '@/lib/domain/garment/starter-charts';
 import { boxAround } from '@/lib/domain/geometry/box';
 import type { Point } from '@/lib/domain/geometry/point';
-import { type FitFinding, type FitRules, fitOnSize } from '@/lib/domain/layout/fit';
+import { type FitFinding, type FitRules, fitOnSize, isClear } from '@/lib/domain/layout/fit';
 import { variesUm } from '@/lib/domain/layout/fit-cut';
 import { gapUm } from '@/lib/domain/layout/fit-gaps';
 import { blankFromChart } from '@/lib/domain/layout/garment-edits';
@@ -162,5 +163,32 @@ describe('what a press cannot lie flat on', () => {
     expect(said(findings('crew-tee-adult', 'L', 'fullFront', print))).toEqual([]);
     const [beyond] = findings('crew-tee-adult', 'L', 'fullFront', print, { platenUm });
     expect(beyond).toMatchObject({ kind: 'beyondPlaten', um: umFromInches(1) });
+  });
+});
+
+describe('being clear', () => {
+  it('is the same as having no finding, for any ink anywhere on any size', () => {
+    const inches = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    const chart = fc.constantFrom('crew-tee-adult', 'tank-adult', 'pullover-hood-adult', 'polo-adult');
+    const size = fc.constantFrom('S', 'L', '3XL');
+    let clear = 0;
+    fc.assert(
+      fc.property(
+        chart,
+        size,
+        fc.tuple(inches(-8, 8), inches(-1, 24), inches(0.5, 17), inches(0.5, 21)),
+        (id, label, [middle, top, width, height]) => {
+          const { blank, size: of } = sizeOf(id, label);
+          const flat = flatOf(blank.kind, of, 'front');
+          const placed = ink(middle, top, width, height);
+          const rules = { locationId: 'leftChest', cutToleranceUm: blank.cutToleranceUm } as const;
+          const isClearThere = isClear(placed, flat, rules);
+          expect(isClearThere).toBe(fitOnSize(placed, flat, rules).length === 0);
+          if (isClearThere) clear += 1;
+        },
+      ),
+      { numRuns: 600 },
+    );
+    expect(clear).toBeGreaterThan(10);
   });
 });
