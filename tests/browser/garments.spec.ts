@@ -23,7 +23,7 @@ function apart(shop: RunningServer, script: string, ...given: string[]): string 
   return execFileSync(process.execPath, ['--import', 'tsx', path, ...given], { env, encoding: 'utf8' });
 }
 
-test.describe.configure({ mode: 'serial', timeout: 180_000 });
+test.describe.configure({ timeout: 180_000 });
 test.use({ viewport: { width: 1440, height: 900 } });
 
 test.beforeAll(({ shop }) => {

@@ -29,7 +29,7 @@ export class LayoutTable {
 
   /** Lays another garment on the table, by its name and cloth: `Tote, Natural`. */
   async chooseGarment(nameAndCloth: string): Promise<void> {
-    await this.page.getByLabel('Garment', { exact: true }).selectOption({ label: nameAndCloth });
+    await this.page.getByRole('combobox', { name: 'Garment', exact: true }).selectOption({ label: nameAndCloth });
   }
 
   async showSize(size: string): Promise<void> {
