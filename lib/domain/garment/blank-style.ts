@@ -10,7 +10,7 @@ export const MOST_SIZES = 60;
 /** Most colours one style can have. */
 export const MOST_COLOURS = 60;
 /** The dearest a single blank may be, minor units of the shop's currency: what is more is a slip of the finger. */
-const DEAREST_MINOR = 100_000_00;
+export const DEAREST_MINOR = 1_000_000_000;
 
 /** Measures as a chart gives them, any may be missing; micrometres. */
 export const enteredMeasuresSchema = z.partialRecord(

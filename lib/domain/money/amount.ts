@@ -4,8 +4,8 @@ export type ParsedAmount =
   | { readonly ok: true; readonly minor: number }
   | { readonly ok: false; readonly reason: AmountRefusal };
 
-/** The most that one thing can cost, in whole units of any currency: what is more is a slip of the finger. */
-const MOST_WHOLE_UNITS = 100_000;
+/** The most that one thing can cost, in minor units of whatever currency: what is more is a slip of the finger. */
+const MOST_MINOR = 1_000_000_000;
 
 /** How many decimals a currency is written with: 2 for USD, 0 for JPY. `currency` is an ISO 4217 code; Intl knows their decimals. */
 export function currencyDecimals(currency: string): number {
@@ -23,8 +23,8 @@ export function parseAmount(written: string, currency: string): ParsedAmount {
   const [, whole = '', decimals = ''] = /^(\d{1,9})(?:[.,](\d+))?$/.exec(tidy) ?? [];
   const digits = currencyDecimals(currency);
   if (whole === '' || decimals.length > digits) return { ok: false, reason: 'notAnAmount' };
-  if (Number(whole) > MOST_WHOLE_UNITS) return { ok: false, reason: 'tooMuch' };
-  return { ok: true, minor: Number(whole + decimals.padEnd(digits, '0')) };
+  const minor = Number(whole + decimals.padEnd(digits, '0'));
+  return minor > MOST_MINOR ? { ok: false, reason: 'tooMuch' } : { ok: true, minor };
 }
 
 /** An amount as its field shows it, without the currency: `4.20`. Reading it again gives the same amount. */
