@@ -154,6 +154,8 @@ function Row({ command, id, isChosen, onRun }: RowProps) {
       aria-selected={isChosen}
       aria-disabled={refusal !== null}
       className={classNames(styles.row, isChosen && styles.chosen)}
+      // The field keeps the focus, so that typing goes on.
+      onMouseDown={(event) => event.preventDefault()}
       onClick={() => onRun(command)}
     >
       <span className={styles.label}>{label}</span>
