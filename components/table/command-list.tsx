@@ -2,25 +2,33 @@ import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react';
 import { useTranslations } from 'use-intl';
 import { matchesTyped } from '@/lib/editor/matching-words';
 import { COMMAND_SECTIONS } from '@/lib/editor/table-command';
+import type { TableEditor } from '@/lib/editor/table-editor';
 import { classNames } from '../ui/class-names';
 import styles from './command-list.module.css';
 import { useKeyWords } from './key-words';
-import type { ListedCommand } from './use-listed-commands';
+import type { PageAct } from './page-acts';
+import { type ListedCommand, useListedCommands } from './use-listed-commands';
+import type { Perform } from './use-table-commands';
 
-type CommandListProps = { commands: readonly ListedCommand[]; onClose: () => void };
+type CommandListProps = {
+  editor: TableEditor;
+  perform: Perform;
+  acts: readonly PageAct[];
+  onClose: () => void;
+};
 
 /**
  * Everything that can be done here, each with its key: narrowed down by typing, run with Enter or a press. What cannot be
  * done now says why. Escape puts the sheet away, and the focus goes back to where it was.
  */
-export function CommandList({ commands, onClose }: CommandListProps) {
+export function CommandList({ editor, perform, acts, onClose }: CommandListProps) {
   const t = useTranslations('table.list');
   const dialog = useRef<HTMLDialogElement>(null);
   const field = useRef<HTMLInputElement>(null);
   const id = useId();
   const [typed, setTyped] = useState('');
   const [at, setAt] = useState(0);
-  const found = useFound(commands, typed);
+  const found = useFound(useListedCommands(editor, perform, acts), typed);
   const chosen = found[Math.min(at, found.length - 1)];
 
   useEffect(() => {

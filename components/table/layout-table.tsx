@@ -29,7 +29,6 @@ import { Slips } from './slips';
 import { TableHeader, type TableJob } from './table-header';
 import { tableKeys } from './table-keys';
 import { useDraftKeeper } from './use-draft-keeper';
-import { useListedCommands } from './use-listed-commands';
 import { usePictures } from './use-pictures';
 import { useSaid } from './use-said';
 import { useTableCommands } from './use-table-commands';
@@ -109,7 +108,6 @@ function LaidOutTable({
       { ...adding, id: 'addFromPhone', keys: ['Shift+A'], run: addFromPhone },
     ];
   }, [likely]);
-  const commands = useListedCommands(editor, perform, acts);
   const onKeyDown = useMemo(() => tableKeys(perform, acts, list), [perform, acts, list]);
   return (
     <div className={styles.page} onKeyDown={onKeyDown}>
@@ -170,7 +168,7 @@ function LaidOutTable({
       <p role="status" className="visually-hidden">
         {refused ?? said}
       </p>
-      {isListing ? <CommandList commands={commands} onClose={() => setListing(false)} /> : null}
+      {isListing ? <CommandList {...{ editor, perform, acts }} onClose={() => setListing(false)} /> : null}
       {saving.kind === 'changedElsewhere' ? (
         <ChangedElsewhere
           {...{ selection, unit, href }}

@@ -45,7 +45,7 @@ describe('the list of all commands', () => {
           }
         },
       ),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 
@@ -62,18 +62,15 @@ describe('the list of all commands', () => {
 
 describe('a pinned print', () => {
   it('is moved, sized and turned by nothing, and can still be laid higher, hidden or removed', () => {
-    fc.assert(
-      fc.property(anyCommand, (command) => {
-        const pinned = withPinned(tableWith(['fullFront', 'leftChest']), 'fullFront', true);
-        const next = command.run(pinned, { newId });
-        const [before, after] = [pinned, next].map((editor) =>
-          wholeLayout(editor).prints.find(({ printId }) => printId === 'fullFront'),
-        );
-        if (command.id === 'remove') expect(after).toBeUndefined();
-        else expect(after).toBe(before);
-      }),
-    );
     const pinned = withPinned(tableWith(['fullFront', 'leftChest']), 'fullFront', true);
+    for (const command of TABLE_COMMANDS) {
+      const next = command.run(pinned, { newId });
+      const [before, after] = [pinned, next].map((editor) =>
+        wholeLayout(editor).prints.find(({ printId }) => printId === 'fullFront'),
+      );
+      if (command.id === 'remove') expect(after).toBeUndefined();
+      else expect(after).toBe(before);
+    }
     expect(tableCommand('wider').refusal(pinned)).toBe('pinned');
     expect(tableCommand('raise').refusal(pinned)).toBeNull();
     expect(tableCommand('wider').refusal(ran(pinned, 'pin'))).toBeNull();
