@@ -31,7 +31,7 @@ export const CHART_FAULTS = [
   'notACost',
   /** A size whose label stood further up already: the first is kept. */
   'repeatedSize',
-  /** A size that gives no measure; it is kept, with nothing entered. */
+  /** A size with nothing under it; it is kept, with nothing entered. */
   'emptySize',
   /** Measures of a size without a label. */
   'noLabel',
