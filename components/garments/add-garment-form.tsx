@@ -39,7 +39,7 @@ export function AddGarmentForm({ action, offered, unit, open }: AddGarmentFormPr
   const t = useTranslations('garments');
   const form = useTranslations('form');
   const [state, send] = useActionState(action, unsent(startingFields(offered[0])));
-  const { place, style, begin, typed, show, reread } = useShownStyle(offered, state);
+  const { place, style, isAnother, begin, typed, show, reread } = useShownStyle(offered, state);
   const mistakes = useMistakes(t, state, (field) => `${ID}-${field}`);
   const offer = { colours: style.colours, hasSecond: style.secondCloth !== null };
   const wasSent = state.refusal !== null || mistakes.all.length > 0 || state.typed[SHOW_STYLE] !== undefined;
@@ -47,7 +47,14 @@ export function AddGarmentForm({ action, offered, unit, open }: AddGarmentFormPr
     <Disclosure summary={t('add.title')} open={open || wasSent}>
       <form ref={place} action={send} noValidate onInput={reread} className={styles.adding}>
         <div className={styles.form}>
-          <FormProblems state={state} title={form('fix')} mistakes={mistakes.all} refusal={garmentRefusal(t, state)} />
+          {isAnother && state.refusal !== null ? null : (
+            <FormProblems
+              state={state}
+              title={form('fix')}
+              mistakes={mistakes.all}
+              refusal={garmentRefusal(t, state)}
+            />
+          )}
           <input type="hidden" name="shown" value={style.styleId} />
           <SelectField
             id={`${ID}-style`}

@@ -16,7 +16,9 @@ type AlsoUnderProps = {
 /** More sizes to hang under the same garment: other bands and styles of its kind. Nothing where there are none. */
 export function AlsoUnder({ formId, style, offered, typed }: AlsoUnderProps) {
   const t = useTranslations('garments.add');
-  const others = offered.filter(({ kind, styleId }) => kind === style.kind && styleId !== style.styleId);
+  const others = offered.filter(
+    ({ kind, styleId, middle }) => kind === style.kind && styleId !== style.styleId && middle !== null,
+  );
   if (others.length === 0) return null;
   return (
     <FieldGroup inline id={`${formId}-also`} label={t('also')} hint={t('alsoHint')}>

@@ -8,6 +8,8 @@ type Fields = Readonly<Record<string, string>>;
 type ShownStyle = {
   readonly place: RefObject<HTMLFormElement | null>;
   readonly style: OfferedStyle;
+  /** Whether another one was chosen since the form was last answered. */
+  readonly isAnother: boolean;
   /** What the fields begin with for the style that is shown. */
   readonly begin: Fields;
   /** What they say now. */
@@ -42,7 +44,7 @@ export function useShownStyle(offered: readonly [OfferedStyle, ...OfferedStyle[]
       show(select.value);
     }
   });
-  return { place, style, begin, typed, show, reread };
+  return { place, style, isAnother: begin.style !== state.typed.style, begin, typed, show, reread };
 }
 
 function fieldsOf(form: HTMLFormElement | null): Fields | null {

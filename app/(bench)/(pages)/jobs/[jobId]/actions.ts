@@ -13,10 +13,10 @@ import { garmentOf, keyOf, offeredSizes, sameSize } from '@/lib/domain/layout/si
 import { translatorFor } from '@/lib/messages/translator';
 import { reopenJob } from '@/lib/server/answers/reopen-job';
 import { requireShop } from '@/lib/server/shop/read-shop';
-import { loadClothOffer } from './cloth-offer';
 import { readCounts } from './counts-form';
 import { editGarments, editingGarment } from './edit-garments';
 import { styleSchema } from './garment-forms';
+import { loadClothOffer } from './garment-on-job';
 import { addingGarment, readNewGarment } from './new-garment';
 
 /** Adds a garment and leads to it. */

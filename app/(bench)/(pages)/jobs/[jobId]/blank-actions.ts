@@ -10,6 +10,7 @@ import { newId } from '@/lib/server/db/new-id';
 import { requireShop } from '@/lib/server/shop/read-shop';
 import { blankEdit } from './blank-refusal';
 import { editGarments, editingGarment } from './edit-garments';
+import { loadShopBlankId } from './garment-on-job';
 import { blankOf, blankStyleId, loadStyle } from './style-to-hang';
 
 /** Hangs one more style under a garment. Every print of it gets readings for the new sizes. */
@@ -48,14 +49,11 @@ export async function takeDownBlankAction(jobId: string, garmentId: string, blan
 }
 
 /** Draws a garment from the shop's chart of its blank as it is now. */
-export async function takeChartAction(
-  jobId: string,
-  garmentId: string,
-  { blankId, shopBlankId }: { blankId: string; shopBlankId: string },
-): Promise<FormState> {
+export async function takeChartAction(jobId: string, garmentId: string, blankId: string): Promise<FormState> {
   const maker = await requireMaker();
   const { locale, unit } = await requireShop();
-  const style = await loadStyle(maker, locale, blankStyleId(shopBlankId), '');
+  const shopBlankId = await loadShopBlankId(maker, jobId, garmentId, blankId);
+  const style = shopBlankId === null ? null : await loadStyle(maker, locale, blankStyleId(shopBlankId), '');
   if (!style) return refused({}, 'noStyle');
   const made = blankOf(locale, style, blankId);
   if (!made.ok) return refused({}, made.reason, made.detail);

@@ -30,7 +30,8 @@ export function GarmentSizes({ maker, shop, job, garment, blanks, offered }: Gar
   const t = translatorFor(shop.locale, 'garments');
   const { garmentId } = garment;
   const options = offered
-    .filter((style) => style.kind === garment.blanks[0]?.kind && !garment.blanks.some((hung) => isHung(hung, style)))
+    .filter(({ kind, middle }) => kind === garment.blanks[0]?.kind && middle !== null)
+    .filter((style) => !garment.blanks.some((hung) => isHung(hung, style)))
     .map((style) => ({
       value: style.styleId,
       label: isGeneric(style) ? t('add.alsoGeneric', { sizes: style.sizesLabel }) : style.label,
@@ -86,27 +87,27 @@ async function HungBlank({ maker, shop, job, garment, blank, blanks }: HungBlank
           estimatedWord={t('chart.estimated')}
         />
       }
-      changes={changes && changeLines(locale, unit, changes)}
-      changesTitle={t('refresh.title')}
-      actions={
-        job.locked ? null : (
-          <>
-            {changes && shopBlankId !== undefined ? (
-              <OneButtonForm
-                action={takeChartAction.bind(null, job.jobId, garmentId, { blankId, shopBlankId })}
-                words={t('refresh.submit')}
-                waiting={t('refresh.waiting')}
-              />
-            ) : null}
-            {garment.blanks.length > 1 && !isCounted ? (
-              <OneButtonForm
-                action={takeDownBlankAction.bind(null, job.jobId, garmentId, blankId)}
-                kind="quiet"
-                words={t('takeDown.submit', { sizes: sizesTitle(locale, garment, blank).toLocaleLowerCase(locale) })}
-                waiting={t('takeDown.waiting')}
-              />
-            ) : null}
-          </>
+      changes={
+        changes && {
+          title: t('refresh.title'),
+          lines: changeLines(locale, unit, changes),
+          take: (
+            <OneButtonForm
+              action={takeChartAction.bind(null, job.jobId, garmentId, blankId)}
+              words={t('refresh.submit')}
+              waiting={t('refresh.waiting')}
+            />
+          ),
+        }
+      }
+      takeDown={
+        job.locked || garment.blanks.length === 1 || isCounted ? null : (
+          <OneButtonForm
+            action={takeDownBlankAction.bind(null, job.jobId, garmentId, blankId)}
+            kind="quiet"
+            words={t('takeDown.submit', { sizes: sizesTitle(locale, garment, blank).toLocaleLowerCase(locale) })}
+            waiting={t('takeDown.waiting')}
+          />
         )
       }
     />

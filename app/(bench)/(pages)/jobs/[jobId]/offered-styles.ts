@@ -14,8 +14,13 @@ const BLENDS: readonly GarmentKind[] = ['crewSweatshirt', 'pulloverHood', 'zipHo
 
 /** What a garment can be hung from: the shop's own blanks by name, then every starter chart. */
 export function offeredStyles(locale: Locale, blanks: readonly BlankRow[]): readonly [OfferedStyle, ...OfferedStyle[]] {
-  const own = blanks.filter(({ archived }) => !archived).map((blank) => ownStyle(locale, blank));
-  const [first, ...more] = [...own, ...STARTER_CHARTS.map((chart) => starterStyle(locale, chart))];
+  const listed = blanks.filter(({ archived }) => !archived);
+  // What cannot be drawn yet is not what a maker is after: it comes last.
+  const own = listed.toSorted((a, b) => Number(a.sizes.length === 0) - Number(b.sizes.length === 0));
+  const [first, ...more] = [
+    ...own.map((blank) => ownStyle(locale, blank)),
+    ...STARTER_CHARTS.map((chart) => starterStyle(locale, chart)),
+  ];
   if (!first) throw new Error('there are no starter charts');
   return [first, ...more];
 }
