@@ -7,12 +7,16 @@ import { FULL_TURN_CENTIDEG } from '../measure/angle';
 import { LONGEST_LENGTH_UM } from '../measure/length';
 import { MOST_OF_ONE_ITEM, peopleSchema } from '../people/person';
 import { LOCATION_IDS } from './locations';
+import { photographSchema } from './photograph';
 
 /** As much as the maker can write about why a print is meant to lie as it does. */
 export const LONGEST_FIT_NOTE = 400;
 
 /** As many size groups as a print can have. */
 export const MOST_SIZE_GROUPS = 40;
+
+/** As many photographs as a blank of a layout can have: each side of each size. */
+const MOST_PHOTOGRAPHS = 240;
 
 const id = z.string().min(1).max(64);
 const lengthUm = z.number().int().min(-LONGEST_LENGTH_UM).max(LONGEST_LENGTH_UM);
@@ -51,6 +55,8 @@ export const blankSchema = z.object({
   fabric: z.string().max(80),
   cutToleranceUm: z.object({ acrossUm: lengthUm, longUm: lengthUm }),
   sizes: z.array(blankSizeSchema).min(1).max(60),
+  /** The shop's own photographs of it in the colours they were taken up for; left out where there are none. */
+  photographs: z.array(photographSchema).max(MOST_PHOTOGRAPHS).optional(),
 });
 
 /** How many of one size are ordered. */
