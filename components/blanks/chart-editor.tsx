@@ -6,9 +6,11 @@ import { MOST_SIZES } from '@/lib/domain/garment/blank-style';
 import { type AgeBand, type GarmentKind, kindMeasures, requiredMeasures } from '@/lib/domain/garment/kinds';
 import { Button } from '../ui/button';
 import { CheckField } from '../ui/check-field';
+import { Disclosure } from '../ui/disclosure';
 import styles from './chart-editor.module.css';
 import { chartField } from './chart-fields';
 import { type ChartUnits, givenMeasures } from './chart-rows';
+import { ChartSource } from './chart-source';
 import { ChartTable } from './chart-table';
 import { GenericNote } from './generic-note';
 import type { ChartInHand } from './use-chart';
@@ -29,7 +31,9 @@ export function ChartEditor({ chart, units, kind, ageBand, wrong }: ChartEditorP
   const needed = requiredMeasures(kind);
   const others = kindMeasures(kind).filter((measure) => !needed.includes(measure));
   const given = givenMeasures(chart.rows, others);
-  const shown = [...needed, ...(isOpen ? others : given)];
+  const columns = useOnce(given);
+  const wasStarter = useOnce(chart.source === 'starter' ? ['starter'] : []).length > 0;
+  const shown = [...needed, ...others.filter((measure) => isOpen || columns.includes(measure))];
   const hidden = others.filter((measure) => !shown.includes(measure));
   const isBare = chart.rows.every(({ label }) => label === '');
   return (
@@ -44,6 +48,9 @@ export function ChartEditor({ chart, units, kind, ageBand, wrong }: ChartEditorP
             <p className={styles.hint}>{t('chart.noStarter')}</p>
           )
         ) : null}
+        <Disclosure summary={t('source.summary')}>
+          <ChartSource kind={kind} chart={chart} />
+        </Disclosure>
       </div>
       {chart.source === 'starter' && !isBare ? <GenericNote text={t('genericNote')} /> : null}
       <p className={styles.hint}>
@@ -64,23 +71,31 @@ export function ChartEditor({ chart, units, kind, ageBand, wrong }: ChartEditorP
         ) : (
           <p>{t('chart.most', { most: MOST_SIZES })}</p>
         )}
-        {others.length > given.length ? (
+        {others.some((measure) => !columns.includes(measure)) ? (
           <Button kind="quiet" aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
-            {isOpen ? t('chart.fewer') : t('chart.more', { count: others.length - given.length })}
+            {isOpen ? t('chart.fewer') : t('chart.more', { count: hidden.length })}
           </Button>
         ) : null}
       </div>
       {isOpen ? <p className={styles.hint}>{t('chart.estimates')}</p> : null}
-      {chart.source === 'starter' && !isBare ? (
+      {wasStarter && !isBare ? (
         <CheckField
           name=""
           id="checked-chart"
           label={t('chart.checked')}
           hint={t('chart.checkedHint')}
-          checked={false}
-          onChange={() => chart.setSource('own')}
+          checked={chart.source === 'own'}
+          onChange={({ target }) => chart.setSource(target.checked ? 'own' : 'starter')}
         />
       ) : null}
     </div>
   );
+}
+
+/** All that was among `now` since this was first shown: a column does not go while its last measure is typed anew. */
+function useOnce<Each>(now: readonly Each[]): readonly Each[] {
+  const [seen, setSeen] = useState(now);
+  const fresh = now.filter((each) => !seen.includes(each));
+  if (fresh.length > 0) setSeen([...seen, ...fresh]);
+  return [...seen, ...fresh];
 }

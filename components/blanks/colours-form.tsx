@@ -116,7 +116,7 @@ function HeldColours({ colours, usual, secondPart, state }: HeldColoursProps) {
           {t('add')}
         </Button>
         {left.length > 0 && !isFull ? (
-          <Disclosure summary={t('usual')} open={rows.length === 0}>
+          <Disclosure summary={t('usual')} open={colours.length === 0}>
             <div className={lines.usual}>
               {left.map((colour) => (
                 <button
