@@ -54,11 +54,10 @@ export function milliseconds(work: () => unknown | Promise<unknown>): Measuremen
   };
 }
 
+type Value = number | string | Readonly<Record<string, number>>;
+
 /** Ends a bench with its one line of JSON. Numbers are kept to four significant digits. */
-export function printResult(bench: string, values: Record<string, number | string>): void {
-  const rounded = Object.entries(values).map(([key, value]) => [
-    key,
-    typeof value === 'number' ? Number(value.toPrecision(4)) : value,
-  ]);
-  process.stdout.write(`${JSON.stringify({ bench, ...Object.fromEntries(rounded) })}\n`);
+export function printResult(bench: string, values: Record<string, Value>): void {
+  const rounded = (_key: string, value: unknown) => (typeof value === 'number' ? Number(value.toPrecision(4)) : value);
+  process.stdout.write(`${JSON.stringify({ bench, ...values }, rounded)}\n`);
 }
