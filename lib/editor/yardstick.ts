@@ -14,6 +14,35 @@ const LEAST_NUMBER_PX = 21;
 const PARTS: Record<LengthUnit, readonly number[]> = { in: [1, 2, 4, 8], cm: [1, 2, 10] };
 const NUMBER_EVERY: Record<LengthUnit, readonly number[]> = { in: [1, 2, 3, 6, 12, 36], cm: [1, 2, 5, 10, 50, 100] };
 
+/** Dots of pattern paper closer than this would be a grey veil, CSS pixels (by eye). */
+const LEAST_DOT_PX = 8;
+/** How far apart dots and crosses lie, in whole units, closest first: they thin out as the garment goes further away. */
+const PAPER: Record<LengthUnit, readonly PaperMarks[]> = {
+  in: [
+    { dotEvery: 1, crossEvery: 5 },
+    { dotEvery: 5, crossEvery: 10 },
+    { dotEvery: 10, crossEvery: 50 },
+  ],
+  cm: [
+    { dotEvery: 1, crossEvery: 10 },
+    { dotEvery: 2, crossEvery: 10 },
+    { dotEvery: 5, crossEvery: 10 },
+    { dotEvery: 10, crossEvery: 50 },
+  ],
+};
+
+/** The marks of pattern paper: a dot at every so many inches or centimetres, a cross at every so many. */
+export type PaperMarks = { readonly dotEvery: number; readonly crossEvery: number };
+
+/** The closest marks that there is room for at a scale; the widest where there is none. */
+export function paperMarks(unit: LengthUnit, pxPerMm: number): PaperMarks {
+  const unitPx = unitMm(unit) * pxPerMm;
+  const all = PAPER[unit];
+  const found = all.find(({ dotEvery }) => dotEvery * unitPx >= LEAST_DOT_PX) ?? all.at(-1);
+  if (!found) throw new Error(`no marks for paper in ${unit}`);
+  return found;
+}
+
 /** Millimetres in a unit of the stick. */
 export function unitMm(unit: LengthUnit): number {
   return (unit === 'in' ? UM_PER_INCH : UM_PER_CM) / UM_PER_MM;

@@ -1,16 +1,16 @@
 import { acrossSign } from '@/lib/domain/layout/placement';
-import { sameSize } from '@/lib/domain/layout/sizes';
-import { startingGroups } from '@/lib/domain/layout/starting-groups';
 import { type Micrometres, UM_PER_MM } from '@/lib/domain/measure/length';
 import { canMovePrint, printInHand, withReadings } from '../chosen-print';
-import type { Command, TableState } from '../command';
+import type { Command } from '../command';
 import { heldReadingUm } from '../print-limits';
-import { nudgeUm, type Snap, snappedAcrossUm, snappedUm } from '../snapping';
+import { type Offer, offersAt } from '../snap-offers';
+import { caughtUm, nudgeUm, type Snap } from '../snapping';
+import { usualPlace } from '../usual-place';
 
 /** How far the pointer has dragged since the print was taken hold of: millimetres on the paper, x to the viewer's right, y down. */
 type MovePrint = { readonly byXMm: number; readonly byYMm: number; readonly snap: Snap };
 
-/** Drags the print: drop and across of its size group follow the pointer. */
+/** Drags the print: drop and across of its size group follow the pointer, and are caught by what is offered near by. */
 export const movePrint: Command<MovePrint> = {
   id: 'movePrint',
   keys: [],
@@ -18,10 +18,15 @@ export const movePrint: Command<MovePrint> = {
   run: (state, { byXMm, byYMm, snap }) => {
     const chosen = printInHand(state);
     const { dropUm, acrossUm } = chosen.group;
-    const byAcrossUm = byXMm * UM_PER_MM * acrossSign(chosen.print.side);
+    const to = {
+      dropUm: dropUm + byYMm * UM_PER_MM,
+      acrossUm: acrossUm + byXMm * UM_PER_MM * acrossSign(chosen.print.side),
+    };
+    const offers = snap ? offersAt(state, to, snap.unseen) : [];
+    const offered = (of: Offer['of']) => offers.filter((offer) => offer.of === of).map(({ um }) => um);
     return withReadings(state.layout, chosen, {
-      dropUm: heldReadingUm(snappedUm(dropUm + byYMm * UM_PER_MM, snap)),
-      acrossUm: heldReadingUm(snappedAcrossUm(acrossUm + byAcrossUm, snap)),
+      dropUm: heldReadingUm(caughtUm(to.dropUm, offered('drop'), snap)),
+      acrossUm: heldReadingUm(caughtUm(to.acrossUm, offered('across'), snap)),
     });
   },
 };
@@ -70,17 +75,3 @@ export const centrePrint: Command<void> = {
   canRun: (state) => canMovePrint(state) && usualPlace(state) !== null,
   run: (state) => withReadings(state.layout, printInHand(state), usualPlace(state) ?? {}),
 };
-
-/**
- * Where the location of the print in hand usually has it on the size shown, its drop that of the print it keeps under; null
- * when it knows no usual place for that size.
- */
-export function usualPlace(state: TableState): { dropUm: Micrometres; acrossUm: Micrometres } | null {
-  const { print, group } = printInHand(state);
-  const garments = state.layout.garments.filter(({ garmentId }) => print.garmentIds.includes(garmentId));
-  const groups = startingGroups(print.locationId, garments, print.content.art, () => 'unused');
-  const size = state.selection?.size;
-  const usual = groups?.find(({ members }) => members.some((member) => size && sameSize(member, size)));
-  if (!usual) return null;
-  return { dropUm: print.below ? group.dropUm : usual.dropUm, acrossUm: usual.acrossUm };
-}

@@ -75,7 +75,7 @@ function doing<Arguments>(command: Command<Arguments>, args: fc.Arbitrary<Argume
 /** Any number a pointer or a slipped finger could come up with, the impossible ones included. */
 const anyMm = fc.oneof(fc.double({ min: -3_000, max: 3_000 }), fc.double());
 const anyUm = fc.oneof(fc.integer({ min: -2_000_000, max: 2_000_000 }), fc.double());
-const snap = fc.constantFrom(null, { stepUm: 3_175, centreCatchUm: 5_000 }, { stepUm: 2_000, centreCatchUm: 0 });
+const snap = fc.constantFrom(null, { stepUm: 3_175, catchUm: 5_000 }, { stepUm: 2_000, catchUm: 0 });
 const nothing = fc.constant(undefined);
 const makes = fc.constant({ newId });
 const anyLocation = fc.constantFrom(...LOCATION_IDS);

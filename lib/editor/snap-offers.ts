@@ -1,0 +1,97 @@
+import { pointOf } from '@/lib/domain/garment/flat';
+import type { Box } from '@/lib/domain/geometry/box';
+import type { LayoutDocument, Print } from '@/lib/domain/layout/document';
+import { LOCATIONS } from '@/lib/domain/layout/locations';
+import { acrossSign, placeArt } from '@/lib/domain/layout/placement';
+import { placedPrint, printsOn } from '@/lib/domain/layout/scene';
+import { type Micrometres, mmFromUm, umFromMm } from '@/lib/domain/measure/length';
+import { type ChosenPrint, chosenPrint, printInHand } from './chosen-print';
+import type { TableState } from './command';
+import { type Alignment, alignmentsWith, type GuideLine } from './neighbours';
+import { usualPlace } from './usual-place';
+
+/** A reading a dragged print can be caught at, why, and the thin lines that show it; the centre line shows itself. */
+export type Offer = {
+  readonly of: 'drop' | 'across';
+  readonly kind: 'centreLine' | 'usual' | Alignment['kind'];
+  readonly um: Micrometres;
+  readonly guides: readonly GuideLine[];
+};
+
+type Readings = { readonly dropUm: number; readonly acrossUm: number };
+
+/** How far a guide to the usual place reaches past the print, mm (by eye). */
+const PAST_MM = 14;
+
+/**
+ * What is offered to the print in hand where a drag has it now: the centre line, its usual place, and places in line with
+ * the other prints of the side. Prints that keep under it come along and offer nothing. Nearness is for whoever asks.
+ */
+export function offersAt(state: TableState, at: Readings, unseen: readonly string[] = []): Offer[] {
+  const chosen = printInHand(state);
+  const box = boxAt(chosen, at);
+  return [
+    { of: 'across', kind: 'centreLine', um: 0, guides: [] },
+    ...usualOffers(state, chosen, box),
+    ...neighbourOffers(chosen, at, box, neighbourBoxes(state, chosen, unseen)),
+  ];
+}
+
+/** The thin lines that show what the print in hand is caught at; `state` is the table as the drag has it. */
+export function caughtGuides(state: TableState, unseen: readonly string[] = []): GuideLine[] {
+  const chosen = chosenPrint(state);
+  if (!chosen) return [];
+  const { dropUm, acrossUm } = chosen.group;
+  return offersAt(state, chosen.group, unseen)
+    .filter(({ of, um }) => Math.abs(um - (of === 'drop' ? dropUm : acrossUm)) <= 1)
+    .flatMap(({ guides }) => guides);
+}
+
+function boxAt({ print, group, flat }: ChosenPrint, { dropUm, acrossUm }: Readings): Box {
+  const readings = { ...group, dropUm, acrossUm };
+  return placeArt(print.content.art, print.turnCentideg, readings, print.locationId, flat).inkBox;
+}
+
+function usualOffers(state: TableState, { print, flat }: ChosenPrint, box: Box): Offer[] {
+  const usual = usualPlace(state);
+  if (!usual) return [];
+  const y = pointOf(flat, LOCATIONS[print.locationId].measuredFrom).y + mmFromUm(usual.dropUm);
+  const x = acrossSign(flat.side) * mmFromUm(usual.acrossUm);
+  const level = { from: { x: box.x - PAST_MM, y }, to: { x: box.x + box.width + PAST_MM, y } };
+  const upright = { from: { x, y: box.y - PAST_MM }, to: { x, y: box.y + box.height + PAST_MM } };
+  return [
+    { of: 'drop', kind: 'usual', um: usual.dropUm, guides: [level] },
+    ...(usual.acrossUm === 0
+      ? []
+      : [{ of: 'across', kind: 'usual', um: usual.acrossUm, guides: [upright] } satisfies Offer]),
+  ];
+}
+
+function neighbourOffers({ flat }: ChosenPrint, at: Readings, box: Box, others: readonly Box[]): Offer[] {
+  const sign = acrossSign(flat.side);
+  return alignmentsWith(box, others).map(({ axis, kind, atMm, guides }) =>
+    axis === 'x'
+      ? { of: 'across', kind, um: Math.round(at.acrossUm + sign * umFromMm(atMm - box.x)) + 0, guides }
+      : { of: 'drop', kind, um: Math.round(at.dropUm + umFromMm(atMm - box.y)) + 0, guides },
+  );
+}
+
+function neighbourBoxes(state: TableState, { print, flat }: ChosenPrint, unseen: readonly string[]): Box[] {
+  const { layout, selection } = state;
+  if (!selection) return [];
+  return printsOn(layout, selection)
+    .filter((other) => !keepsUnder(layout, other, print.printId) && !unseen.includes(other.printId))
+    .map((other) => placedPrint(other, selection.size, flat).inkBox);
+}
+
+/** Whether a print is the other one, or keeps under it, or under one that does. */
+function keepsUnder({ prints }: Pick<LayoutDocument, 'prints'>, print: Print, otherId: string): boolean {
+  const seen = new Set<string>();
+  for (let each: Print | undefined = print; each && !seen.has(each.printId); ) {
+    if (each.printId === otherId) return true;
+    seen.add(each.printId);
+    const aboveId: string | undefined = each.below?.printId;
+    each = prints.find(({ printId }) => printId === aboveId);
+  }
+  return false;
+}
