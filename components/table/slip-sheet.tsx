@@ -1,4 +1,4 @@
-import { type ReactNode, useId, useState } from 'react';
+import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import { useTranslations } from 'use-intl';
 import { printReading } from '@/lib/domain/layout/readings';
 import { chosenPrint } from '@/lib/editor/chosen-print';
@@ -16,6 +16,13 @@ export function SlipSheet({ editor, children }: { editor: TableEditor; children:
   const layout = wholeLayout(editor);
   const [isOpen, setOpen] = useState(layout.prints.length === 0);
   const id = useId();
+  const inside = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const slips = inside.current;
+    const slip = isOpen ? slips?.querySelector('section[data-nudges]') : null;
+    // What is in hand is what the sheet is opened for.
+    if (slips && slip) slips.scrollTop += slip.getBoundingClientRect().top - slips.getBoundingClientRect().top;
+  }, [isOpen]);
   const chosen = chosenPrint({ layout, selection: editor.selection });
   const words = chosen && readingWords(readings, printReading(chosen.print, chosen.group), editor.unit);
   return (
@@ -38,7 +45,7 @@ export function SlipSheet({ editor, children }: { editor: TableEditor; children:
           </svg>
         </span>
       </button>
-      <div id={id} className={styles.inside} data-column>
+      <div ref={inside} id={id} className={styles.inside} data-column>
         {children}
       </div>
     </div>
