@@ -1,13 +1,11 @@
 import { execFileSync } from 'node:child_process';
 import type { Page } from '@playwright/test';
 import type { RunningServer } from './fixtures/server';
-import { expect, test, watchPage } from './fixtures/shop';
+import { expect, journey as test, watchPage } from './fixtures/shop';
 import { JobPage } from './pages/job-page';
 import { LayoutTable } from './pages/layout-table';
 
 type Maker = { readonly cookie: string; readonly jobId: string };
-
-let maker: Maker;
 
 /** Runs a fixture apart, in the environment of the server under test. */
 function apart(shop: RunningServer, script: string, ...given: string[]): string {
@@ -26,10 +24,6 @@ function apart(shop: RunningServer, script: string, ...given: string[]): string 
 test.describe.configure({ timeout: 180_000 });
 test.use({ viewport: { width: 1440, height: 900 } });
 
-test.beforeAll(({ shop }) => {
-  maker = JSON.parse(apart(shop, 'maker-process', shop.setUpCode())) as Maker;
-});
-
 function cookiesOf({ cookie }: Maker, url: string) {
   return cookie.split('; ').map((pair) => {
     const [name = '', ...value] = pair.split('=');
@@ -37,11 +31,14 @@ function cookiesOf({ cookie }: Maker, url: string) {
   });
 }
 
-async function openJob(page: Page, shop: RunningServer): Promise<JobPage> {
+/** A shop just opened, its owner signed in, on the page of its one job. */
+async function openJob(page: Page, shop: RunningServer): Promise<JobPage & { address: string }> {
+  const maker = JSON.parse(apart(shop, 'maker-process', shop.setUpCode())) as Maker;
   await page.context().addCookies(cookiesOf(maker, shop.url));
-  await page.goto(`/jobs/${maker.jobId}`);
+  const address = `/jobs/${maker.jobId}`;
+  await page.goto(address);
   await page.getByRole('heading', { level: 1, name: 'Autumn relay shirts' }).waitFor();
-  return new JobPage(page);
+  return Object.assign(new JobPage(page), { address });
 }
 
 test('garments of several kinds are added, counted and laid out', async ({ page, shop }) => {
@@ -110,18 +107,16 @@ test('youth sizes come under a printed tee with the print on them, and go again 
   await job.addArt('prisma/demo/heron-crest.png');
   await expect(page.getByText('sharp to 9.5 in')).toBeVisible();
   await page.getByRole('link', { name: /^(Layout table|Place the art)$/ }).click();
-  await table.chooseGarment('Relay tee, Navy');
   await table.layOn('heron-crest.png', 'Full front');
   await table.type('Width', 'heron-crest', '9 1/2');
   await expect(table.saved).toBeVisible();
 
-  await page.goto(`/jobs/${maker.jobId}`);
+  await page.goto(job.address);
   await job.openChanges('Relay tee', 'Sizes and charts');
   await job.addSizes('Relay tee', 'Youth sizes, XS to XL (generic chart)');
   await expect(job.garment('Relay tee').getByRole('group', { name: 'Youth sizes' })).toBeVisible();
   await job.enterCounts({ 'Youth sizes': { M: 2 }, 'Adult sizes': { M: 4 } }, 'Relay tee');
   await page.getByRole('link', { name: /^(Layout table|Place the art)$/ }).click();
-  await table.chooseGarment('Relay tee, Navy');
   await table.showSize('Youth M');
   // Common practice, no source: a full front starts 7 1/2 in wide on a youth garment, 2 1/2 in below the collar.
   await expect(table.reading('Width', 'heron-crest')).toHaveValue('7 1/2 in');
@@ -129,7 +124,7 @@ test('youth sizes come under a printed tee with the print on them, and go again 
   await table.showSize('M');
   await expect(table.reading('Width', 'heron-crest')).toHaveValue('9 1/2 in');
 
-  await page.goto(`/jobs/${maker.jobId}`);
+  await page.goto(job.address);
   await job.openChanges('Relay tee', 'Sizes and charts');
   await expect(job.garment('Relay tee').getByRole('button', { name: 'Take off youth sizes' })).toHaveCount(0);
   await job.enterCounts({ 'Youth sizes': { M: 0 } }, 'Relay tee');
@@ -141,8 +136,9 @@ test('the shop’s own blanks come first, in their own colours, and a changed ch
   page,
   shop,
 }) => {
-  apart(shop, 'blank-process', 'add');
   const job = await openJob(page, shop);
+  apart(shop, 'blank-process', 'add');
+  await page.reload();
 
   await test.step('a blank without sizes is refused with the way to mend it', async () => {
     const form = await job.newGarment();
