@@ -9,7 +9,7 @@ export const FORM_LIMIT_BYTES = MEBIBYTE;
 export const UPLOAD_LIMIT_BYTES = 25 * MEBIBYTE;
 
 /** Raw routes that take a file; they are outside the proxy's matcher too. */
-export const UPLOAD_PATH = /^\/api\/art(\/|$)/;
+export const UPLOAD_PATH = /^\/api\/(art|blanks\/[^/]+\/photographs)(\/|$)/;
 
 export type BodyRefusal = { status: 411 | 413; sentence: string };
 

@@ -1,0 +1,35 @@
+import { bodyBytes } from '@/app/api/art/body-bytes';
+import { makerFromHeaders } from '@/lib/server/auth/maker';
+import { receivePhotograph } from '@/lib/server/blanks/receive-photograph';
+
+type Context = { params: Promise<{ blankId: string }> };
+
+/**
+ * Takes in a photograph of a blank: POST /api/blanks/ID/photographs/upload?size=ID&colour=ID&side=front with the file
+ * itself as the body. Answers with its id, or with the code of what is wrong with it.
+ */
+export async function POST(request: Request, { params }: Context): Promise<Response> {
+  const maker = await makerFromHeaders(request.headers);
+  if (!maker) return answer({ ok: false, reason: 'signedOut' }, 401);
+  // A form on somebody else's page cannot set this header, and a browser always sends it (Fetch Metadata, W3C).
+  const from = request.headers.get('sec-fetch-site');
+  if (from !== null && from !== 'same-origin') return answer({ ok: false, reason: 'otherSite' }, 403);
+
+  const asked = new URL(request.url).searchParams;
+  const declared = request.headers.get('content-length');
+  const received = await receivePhotograph(
+    maker,
+    {
+      blankId: (await params).blankId,
+      sizeId: asked.get('size') ?? '',
+      colourId: asked.get('colour') ?? '',
+      side: asked.get('side') ?? '',
+    },
+    { declaredLength: declared === null ? null : Number(declared), body: bodyBytes(request.body) },
+  );
+  return answer(received, received.ok ? 200 : 422);
+}
+
+function answer(body: unknown, status: number): Response {
+  return Response.json(body, { status, headers: { 'Cache-Control': 'no-store' } });
+}
