@@ -3,6 +3,7 @@ import { SIDES, type Side } from '../garment/flat';
 import { AGE_BANDS, type GarmentKind, WIDTH_MEASURES, widthMeasureOf } from '../garment/kinds';
 import { clothSchema, type Garment, type GarmentSize, type LayoutDocument } from '../layout/document';
 import { INK_EDGES, LOCATION_IDS, MEASURED_FROM } from '../layout/locations';
+import { photographOf } from '../layout/photograph-scene';
 import { pictureFrame } from '../layout/picture-frame';
 import { ACROSS_TOWARDS, printReading } from '../layout/readings';
 import { printsOn } from '../layout/scene';
@@ -25,6 +26,8 @@ export const printReadingSchema = z.object({
 const viewSideSchema = z.object({
   side: z.enum(SIDES),
   sceneSha256: z.string(),
+  /** The drawing can be shown on the shop's photograph too. */
+  photographed: z.literal(true).optional(),
   prints: z.array(
     z.object({
       printId: z.string(),
@@ -99,7 +102,8 @@ function viewGarment(layout: LayoutDocument, garment: Garment, scenes: readonly 
       ...shownWidth(blank.kind, size),
       sides: [],
     };
-    shown.sides.push({ side: key.side, sceneSha256: sha256, prints: viewPrints(layout, key) });
+    const photographed = photographOf(garment, key.size, key.side) ? { photographed: true as const } : {};
+    shown.sides.push({ side: key.side, sceneSha256: sha256, ...photographed, prints: viewPrints(layout, key) });
     sizes.set(id, shown);
   }
   return {

@@ -1,5 +1,6 @@
 import type { Box } from '@/lib/domain/geometry/box';
 import { composed, scaledAndMoved } from '@/lib/domain/geometry/matrix';
+import type { DrawnShape, PhotographShape } from '@/lib/domain/layout/photograph-scene';
 import type { ImageShape, Shape } from '@/lib/domain/layout/scene';
 import type { PictureLayer, SvgLayer } from '../image/compose';
 import { svgOfShapes } from './scene-svg';
@@ -18,7 +19,7 @@ export type SceneFrame = {
  * scene's matrices. `pictureFile` gives the file a picture is painted from.
  */
 export function sceneLayers(
-  shapes: readonly Shape[],
+  shapes: readonly DrawnShape[],
   frame: SceneFrame,
   pictureFile: (sha256: string) => string,
 ): (SvgLayer | PictureLayer)[] {
@@ -40,13 +41,13 @@ export function sceneLayers(
 
 type Run =
   | { readonly kind: 'drawn'; readonly shapes: Shape[] }
-  | { readonly kind: 'image'; readonly image: ImageShape };
+  | { readonly kind: 'image'; readonly image: ImageShape | PhotographShape };
 
-function runsOf(shapes: readonly Shape[]): Run[] {
+function runsOf(shapes: readonly DrawnShape[]): Run[] {
   const runs: Run[] = [];
   for (const shape of shapes) {
     const last = runs.at(-1);
-    if (shape.kind === 'image') runs.push({ kind: 'image', image: shape });
+    if (shape.kind === 'image' || shape.kind === 'photograph') runs.push({ kind: 'image', image: shape });
     else if (last?.kind === 'drawn') last.shapes.push(shape);
     else runs.push({ kind: 'drawn', shapes: [shape] });
   }
@@ -54,6 +55,6 @@ function runsOf(shapes: readonly Shape[]): Run[] {
 }
 
 /** The pictures a scene shows, each once. */
-export function picturesIn(shapes: readonly Shape[]): string[] {
-  return [...new Set(shapes.flatMap((shape) => (shape.kind === 'image' ? [shape.sha256] : [])))];
+export function picturesIn(shapes: readonly DrawnShape[]): string[] {
+  return [...new Set(shapes.flatMap((shape) => ('sha256' in shape ? [shape.sha256] : [])))];
 }

@@ -1,5 +1,5 @@
+import type { DrawnShape } from '@/lib/domain/layout/photograph-scene';
 import type { PictureFrame } from '@/lib/domain/layout/picture-frame';
-import type { Scene, Shape } from '@/lib/domain/layout/scene';
 import { proxyFile } from '../art/proxies';
 import { pictureFiles } from '../files/store';
 import type { ComposeRequest } from '../image/compose';
@@ -17,8 +17,11 @@ export type KeptPicture = {
   readonly heightPx: number;
 };
 
+/** A scene as it was sealed, or over a photograph. */
+type Drawn = { readonly shapes: readonly DrawnShape[] };
+
 /** Draws a scene in the frame that all pictures of its garment share. WebP bytes. */
-export async function drawScenePicture(scene: Pick<Scene, 'shapes'>, frame: PictureFrame): Promise<Uint8Array> {
+export async function drawScenePicture(scene: Drawn, frame: PictureFrame): Promise<Uint8Array> {
   const { box, widthPx, heightPx } = frame;
   const pictureFile = await filesOfPictures(scene.shapes);
   const request: ComposeRequest = {
@@ -31,14 +34,14 @@ export async function drawScenePicture(scene: Pick<Scene, 'shapes'>, frame: Pict
 }
 
 /** Draws a sealed scene and keeps the picture among the pictures that can be drawn again. */
-export async function scenePicture(scene: Pick<Scene, 'shapes'>, frame: PictureFrame): Promise<KeptPicture> {
+export async function scenePicture(scene: Drawn, frame: PictureFrame): Promise<KeptPicture> {
   const webp = await drawScenePicture(scene, frame);
   const { sha256 } = await pictureFiles().store(webp);
   return { sha256, mediaType: 'image/webp', widthPx: frame.widthPx, heightPx: frame.heightPx };
 }
 
 /** The small picture's file for each picture of a scene. Throws where the art is gone: a picture without it would lie. */
-export async function filesOfPictures(shapes: readonly Shape[]): Promise<(sha256: string) => string> {
+export async function filesOfPictures(shapes: readonly DrawnShape[]): Promise<(sha256: string) => string> {
   const files = new Map<string, string>();
   for (const sha256 of picturesIn(shapes)) {
     const file = await proxyFile(sha256);

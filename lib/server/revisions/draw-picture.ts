@@ -1,13 +1,15 @@
 import { LRUCache } from 'lru-cache';
 import type { Side } from '@/lib/domain/garment/flat';
 import { lineStrip } from '@/lib/domain/layout/line-strip';
+import { photographUnder, sceneOnPhotograph } from '@/lib/domain/layout/photograph-scene';
 import { type PictureFrame, pictureFrame } from '@/lib/domain/layout/picture-frame';
+import type { Scene } from '@/lib/domain/layout/scene';
 import type { PictureName } from '@/lib/domain/revision/picture-name';
 import { sidesOnLine } from '@/lib/domain/revision/view';
 import { linePicture } from '../draw/line-picture';
 import { type KeptPicture, scenePicture } from '../draw/scene-picture';
 import { viewOf } from './revision-view';
-import { sealedScene, sealedScenesOf } from './sealed-files';
+import { sealedRevision, sealedScene, sealedScenesOf } from './sealed-files';
 
 /** Frames of garments whose pictures are being made; a sealed revision never changes, so they hold. */
 const MOST_KEPT_FRAMES = 100;
@@ -17,7 +19,16 @@ const frames = new LRUCache<string, PictureFrame>({ max: MOST_KEPT_FRAMES });
 export async function drawPicture(revisionId: string, picture: PictureName): Promise<KeptPicture | null> {
   if (picture.kind === 'line') return drawLine(revisionId, picture.garmentId, picture.side);
   const scene = await sealedScene(revisionId, picture.sha256);
-  return scene && scenePicture(scene, await frameOf(revisionId, scene.garmentId));
+  const drawn = scene && picture.kind === 'photograph' ? await onPhotograph(revisionId, scene) : scene;
+  return scene && drawn && scenePicture(drawn, await frameOf(revisionId, scene.garmentId));
+}
+
+/** A sealed scene over the photograph that was sealed with it; null where there is none. */
+async function onPhotograph(revisionId: string, scene: Scene) {
+  const layout = (await sealedRevision(revisionId))?.envelope.layout;
+  const { garmentId, blankId, sizeId, side } = scene;
+  const photograph = layout && photographUnder(layout, { garmentId, size: { blankId, sizeId }, side });
+  return photograph ? sceneOnPhotograph(scene, photograph) : null;
 }
 
 async function drawLine(revisionId: string, garmentId: string, side: Side): Promise<KeptPicture | null> {

@@ -48,10 +48,10 @@ export function startPictureWork(): () => Promise<void> {
 async function unfinishedRevisions(): Promise<string[]> {
   const revisions = await reader().revision.findMany({
     orderBy: { createdAt: 'desc' },
-    // Lines are made when they are asked for.
+    // Lines and photographs are made when they are asked for.
     select: {
       id: true,
-      _count: { select: { scenes: true, pictures: { where: { NOT: { key: { startsWith: 'line-' } } } } } },
+      _count: { select: { scenes: true, pictures: { where: { key: { not: { contains: '-' } } } } } },
     },
   });
   return revisions.filter(({ _count }) => _count.pictures < _count.scenes).map(({ id }) => id);
