@@ -16,9 +16,11 @@ type AlsoUnderProps = {
 /** More sizes to hang under the same garment: other bands and styles of its kind. Nothing where there are none. */
 export function AlsoUnder({ formId, style, offered, typed }: AlsoUnderProps) {
   const t = useTranslations('garments.add');
-  const others = offered.filter(
+  const ofKind = offered.filter(
     ({ kind, styleId, middle }) => kind === style.kind && styleId !== style.styleId && middle !== null,
   );
+  // Another age band is more likely wanted than a second chart of the same one.
+  const others = ofKind.toSorted((a, b) => Number(a.ageBand === style.ageBand) - Number(b.ageBand === style.ageBand));
   if (others.length === 0) return null;
   return (
     <FieldGroup inline id={`${formId}-also`} label={t('also')} hint={t('alsoHint')}>

@@ -32,6 +32,8 @@ export function GarmentSizes({ maker, shop, job, garment, blanks, offered }: Gar
   const options = offered
     .filter(({ kind, middle }) => kind === garment.blanks[0]?.kind && middle !== null)
     .filter((style) => !garment.blanks.some((hung) => isHung(hung, style)))
+    // An age band the garment lacks is more likely wanted than a second chart of one it has.
+    .toSorted((a, b) => Number(hasBand(garment, a)) - Number(hasBand(garment, b)))
     .map((style) => ({
       value: style.styleId,
       label: isGeneric(style) ? t('add.alsoGeneric', { sizes: style.sizesLabel }) : style.label,
@@ -117,4 +119,8 @@ async function HungBlank({ maker, shop, job, garment, blank, blanks }: HungBlank
 /** Whether an offered style hangs under the garment already. */
 function isHung(hung: GarmentBlank, { styleId, kind, ageBand }: OfferedStyle): boolean {
   return isSameStyle(hung, { shopBlankId: shopBlankIdOf(styleId), kind, ageBand });
+}
+
+function hasBand({ blanks }: Garment, { ageBand }: OfferedStyle): boolean {
+  return blanks.some((blank) => blank.ageBand === ageBand);
 }
