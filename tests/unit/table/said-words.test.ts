@@ -55,8 +55,8 @@ describe('what is read out at the table', () => {
         for (const each of all) {
           const is = done(was, each);
           const sentence = said(was, is);
-          if (is.history.present === was.history.present) expect(sentence ?? '').not.toMatch(/undefined|\{/);
-          else expect(sentence).toMatch(/^[^{}]{3,}$/);
+          // A missing word or value throws; a print may be called anything, braces included.
+          if (is.history.present !== was.history.present) expect(sentence).toMatch(/^[^]{3,}$/);
           was = is;
         }
         expect(said(was, was)).toBeNull();
