@@ -56,7 +56,7 @@ describe('what is read out at the table', () => {
           const is = done(was, each);
           const sentence = said(was, is);
           // A missing word or value throws; a print may be called anything, braces included.
-          if (is.history.present !== was.history.present) expect(sentence).toMatch(/^[^]{3,}$/);
+          if (is.history.present !== was.history.present) expect(sentence?.length).toBeGreaterThan(3);
           was = is;
         }
         expect(said(was, was)).toBeNull();
