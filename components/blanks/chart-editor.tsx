@@ -31,7 +31,8 @@ export function ChartEditor({ chart, units, kind, ageBand, wrong }: ChartEditorP
   const needed = requiredMeasures(kind);
   const others = kindMeasures(kind).filter((measure) => !needed.includes(measure));
   const given = givenMeasures(chart.rows, others);
-  const columns = useOnce(given);
+  const faulty = others.filter((measure) => chart.rows.some(({ id }) => wrong.has(chartField.measure(measure, id))));
+  const columns = useOnce([...given, ...faulty]);
   const wasStarter = useOnce(chart.source === 'starter' ? ['starter'] : []).length > 0;
   const shown = [...needed, ...others.filter((measure) => isOpen || columns.includes(measure))];
   const hidden = others.filter((measure) => !shown.includes(measure));

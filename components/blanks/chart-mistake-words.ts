@@ -1,4 +1,5 @@
 import type { AgeBand } from '@/lib/domain/garment/kinds';
+import type { MeasureName } from '@/lib/domain/garment/measures';
 import type { OtherMeasure } from '@/lib/domain/garment/style-faults';
 import { formatLength, formatLengthApart } from '@/lib/domain/measure/format-length';
 import type { LengthUnit } from '@/lib/domain/measure/length';
@@ -43,14 +44,26 @@ export function chartMistakeWords({ t, readings, ageBand, unit }: MistakeWordsOf
         before: sizeWords(readings, { ageBand, label: mistake.before.label }),
         beforeLength: formatLengthApart(mistake.before.um, mistake.um, unit),
       });
+    case 'missing':
+      return t('mistake.missing', { size, measure: t(`measure.${mistake.measure}`) });
     default:
       return t(`mistake.${mistake.code}`, {
         size,
-        measure: t(`measure.${mistake.measure}`),
-        length: mistake.um === null ? '' : formatLength(mistake.um, unit),
+        reading: readingWords(t, mistake, unit),
         other: otherWords(t, mistake.other, unit),
       });
   }
+}
+
+/** A measure with its length; one that nobody typed is estimated, and what it follows from is to be looked at. */
+function readingWords(
+  t: Translator<'blanks'>,
+  { measure, um }: { measure: MeasureName; um: number | null },
+  unit: LengthUnit,
+): string {
+  const name = t(`measure.${measure}`);
+  if (um === null) return t('mistake.readingEstimated', { measure: name });
+  return t('mistake.reading', { measure: name, length: formatLength(um, unit) });
 }
 
 function otherWords(t: Translator<'blanks'>, other: OtherMeasure | null, unit: LengthUnit): string {
