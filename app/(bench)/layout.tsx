@@ -13,6 +13,7 @@ const BENCH_SUBJECTS = [
   'garments',
   'jobs',
   'phone',
+  'photographs',
   'readings',
   'revision',
   'send',

@@ -8,6 +8,7 @@ import garments from './en/garments.json';
 import jobs from './en/jobs.json';
 import mail from './en/mail.json';
 import phone from './en/phone.json';
+import photographs from './en/photographs.json';
 import picture from './en/picture.json';
 import proof from './en/proof.json';
 import readings from './en/readings.json';
@@ -31,6 +32,7 @@ export const english = {
   jobs,
   mail,
   phone,
+  photographs,
   picture,
   proof,
   readings,
