@@ -4,7 +4,7 @@ import { type MeasureName, WIDTH_TAKEN_BELOW_UM } from '../garment/measures';
 import { applyMatrix, inverted, type Matrix } from '../geometry/matrix';
 import { distance, type Point } from '../geometry/point';
 import { type Micrometres, mmFromUm, umFromMm } from '../measure/length';
-import type { GarmentBlank, GarmentSize } from './document';
+import type { GarmentSize } from './document';
 import type { PhotographSetting } from './photograph';
 
 /** A width that a photograph can be checked by: which measure, what the chart says, and between where it lies on the flat. */
@@ -66,14 +66,19 @@ export function startingCheck(matrix: Matrix, { from, to }: WidthToCheck): NonNu
   return [inPicture(from), inPicture(to)];
 }
 
-/** A width taken between two points of a photograph, px, beside the chart's. */
+/** The length between two points of a photograph, px. */
+export function takenUm(matrix: Matrix, [from, to]: NonNullable<PhotographSetting['check']>): Micrometres {
+  return umFromMm(distance(applyMatrix(matrix, from), applyMatrix(matrix, to)));
+}
+
+/** A width taken between two points of a photograph beside the chart's. `cutAcrossUm`: how much the cut varies across. */
 export function checkedWidth(
   matrix: Matrix,
-  [from, to]: NonNullable<PhotographSetting['check']>,
+  check: NonNullable<PhotographSetting['check']>,
   { chartUm }: Pick<WidthToCheck, 'chartUm'>,
-  { acrossUm }: GarmentBlank['cutToleranceUm'],
+  cutAcrossUm: Micrometres,
 ): CheckedWidth {
-  const foundUm = umFromMm(distance(applyMatrix(matrix, from), applyMatrix(matrix, to)));
+  const foundUm = takenUm(matrix, check);
   const differenceUm = foundUm - chartUm;
-  return { foundUm, chartUm, differenceUm, beyondCut: Math.abs(differenceUm) > acrossUm };
+  return { foundUm, chartUm, differenceUm, beyondCut: Math.abs(differenceUm) > cutAcrossUm };
 }

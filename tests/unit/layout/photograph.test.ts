@@ -150,7 +150,7 @@ describe('checking a width in a photograph', () => {
       set.matrix,
       startingCheck(set.matrix, width),
       width,
-      blank.cutToleranceUm,
+      blank.cutToleranceUm.acrossUm,
     );
     expect(chartUm).toBe(size.measuresUm.chestWidth);
     expect(Math.abs(foundUm - chartUm)).toBeLessThanOrEqual((2 * 1_000) / set.pxPerMm);
@@ -166,7 +166,7 @@ describe('checking a width in a photograph', () => {
           applyMatrix(toPicture, { x: width.from.x - left, y: width.from.y }),
           applyMatrix(toPicture, { x: width.to.x + right, y: width.to.y }),
         ];
-        const { differenceUm, beyondCut } = checkedWidth(set.matrix, check, width, blank.cutToleranceUm);
+        const { differenceUm, beyondCut } = checkedWidth(set.matrix, check, width, blank.cutToleranceUm.acrossUm);
         expect(Math.abs(differenceUm - (left + right) * 1_000)).toBeLessThanOrEqual(1);
         if (Math.abs(left + right) !== 19) expect(beyondCut).toBe(Math.abs(left + right) * 1_000 > umFromInches(0.75));
       }),
