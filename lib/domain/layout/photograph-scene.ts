@@ -1,6 +1,7 @@
 import type { Side } from '../garment/flat';
 import { sidesOf } from '../garment/kinds';
 import type { Garment, GarmentBlank, LayoutDocument, SizeKey } from './document';
+import { withGarment } from './garment-members';
 import { type Photograph, type PhotographSetting, type PictureSize, setToScale } from './photograph';
 import { flatOf, type Scene, type SceneKey, type Shape } from './scene';
 
@@ -59,17 +60,33 @@ export function hasPhotographs({ cloth, blanks }: Pick<Garment, 'cloth' | 'blank
  * drawn from; those it had are replaced. One that cannot be set to scale on these measures is left out.
  */
 export function withPhotographs(garment: Garment, photographs: readonly ShopPhotograph[]): Garment {
-  return {
+  return { ...garment, blanks: garment.blanks.map((blank) => blankWith(blank, garment.cloth.name, photographs)) };
+}
+
+function blankWith(blank: GarmentBlank, colour: string, photographs: readonly ShopPhotograph[]): GarmentBlank {
+  const { photographs: _before, ...bare } = blank;
+  const of = photographs.filter(
+    ({ shopBlankId, colourName }) => shopBlankId === blank.shopBlankId && colourName === colour,
+  );
+  const set = of.flatMap((each) => setOn(blank, each));
+  return set.length > 0 ? { ...bare, photographs: set } : bare;
+}
+
+/**
+ * The layout after a blank of a garment took its chart anew: the photographs it has are set to scale by the new measures,
+ * and those the shop no longer has go. One that is shown as drawn stays so.
+ */
+export function withPhotographsReset(
+  layout: LayoutDocument,
+  { garmentId, blankId }: { readonly garmentId: string; readonly blankId: string },
+  photographs: readonly ShopPhotograph[],
+): LayoutDocument {
+  return withGarment(layout, garmentId, (garment) => ({
     ...garment,
-    blanks: garment.blanks.map((blank) => {
-      const { photographs: _before, ...bare } = blank;
-      const of = photographs.filter(
-        ({ shopBlankId, colourName }) => shopBlankId === blank.shopBlankId && colourName === garment.cloth.name,
-      );
-      const set = of.flatMap((each) => setOn(blank, each));
-      return set.length > 0 ? { ...bare, photographs: set } : bare;
-    }),
-  };
+    blanks: garment.blanks.map((blank) =>
+      blank.blankId === blankId && blank.photographs ? blankWith(blank, garment.cloth.name, photographs) : blank,
+    ),
+  }));
 }
 
 /** The garment shown as drawn, on no photograph. */

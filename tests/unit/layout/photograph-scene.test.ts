@@ -8,6 +8,7 @@ import {
   sceneOnPhotograph,
   withoutPhotographs,
   withPhotographs,
+  withPhotographsReset,
 } from '@/lib/domain/layout/photograph-scene';
 import { composeScene, flatOf } from '@/lib/domain/layout/scene';
 import { garmentOf, sizeOf } from '@/lib/domain/layout/sizes';
@@ -79,6 +80,33 @@ describe('photographs of a garment', () => {
     expect(JSON.stringify(layout)).not.toContain('photographs');
     const away = { ...taken, garments: taken.garments.map(withoutPhotographs) };
     expect(hash(away)).toBe(hash(layout));
+  });
+
+  it('are set anew by the measures of a chart that was taken anew, and only where they were shown', () => {
+    const layout = tee();
+    const ids = { garmentId: 'tee', blankId: 'crew-tee-adult' };
+    const longer = (of: LayoutDocument): LayoutDocument => ({
+      ...of,
+      garments: of.garments.map((garment) => ({
+        ...garment,
+        blanks: garment.blanks.map((blank) => ({
+          ...blank,
+          sizes: blank.sizes.map((size) => ({
+            ...size,
+            measuresUm: { ...size.measuresUm, bodyLength: (size.measuresUm.bodyLength ?? 0) + 25_400 },
+          })),
+        })),
+      })),
+    });
+    const shop = [photograph(layout)];
+    const before = photographUnder(carrying(layout, ...shop), key);
+    const after = photographUnder(withPhotographsReset(longer(carrying(layout, ...shop)), ids, shop), key);
+    const [, b] = shop[0]?.setting.points ?? [];
+    if (!(before && after && b)) throw new Error('no photograph');
+    const down = ({ matrix }: typeof before) => matrix[1] * b.x + matrix[3] * b.y + matrix[5];
+    expect(down(after) - down(before)).toBeCloseTo(25.4, 3);
+    expect(withPhotographsReset(longer(layout), ids, shop)).toEqual(longer(layout));
+    expect(withPhotographsReset(carrying(layout, ...shop), ids, [])).toEqual(layout);
   });
 
   it('are not shown while the garment is of another colour', () => {

@@ -54,6 +54,9 @@ export default async function BlankPage({ params, searchParams }: BlankPageProps
             <LinkButton kind="quiet" href="/blanks">
               {t('back')}
             </LinkButton>
+            <LinkButton href={`/blanks/${blankId}/photographs`}>
+              {translatorFor(shop.locale, 'photographs')('link')}
+            </LinkButton>
             <OneButtonForm
               action={duplicateAction.bind(null, blankId)}
               words={t('other.duplicate')}

@@ -5,7 +5,9 @@ import { requireMaker } from '@/app/maker';
 import { typedIn } from '@/app/read-form';
 import { type FormState, refused, taken } from '@/components/ui/form-state';
 import { hangBlank, takeDownBlank } from '@/lib/domain/layout/blank-edits';
+import { withPhotographsReset } from '@/lib/domain/layout/photograph-scene';
 import { takeChart } from '@/lib/domain/layout/take-chart';
+import { photographsFor } from '@/lib/server/blanks/photographs';
 import { newId } from '@/lib/server/db/new-id';
 import { requireShop } from '@/lib/server/shop/read-shop';
 import { blankEdit } from './blank-refusal';
@@ -57,9 +59,13 @@ export async function takeChartAction(jobId: string, garmentId: string, blankId:
   if (!style) return refused({}, 'noStyle');
   const made = blankOf(locale, style, blankId);
   if (!made.ok) return refused({}, made.reason, made.detail);
-  const take = editingGarment(garmentId, (layout) =>
-    blankEdit(locale, takeChart(layout, garmentId, made.blank, newId)),
-  );
+  const photographs = await photographsFor(maker, [shopBlankId ?? undefined]);
+  const take = editingGarment(garmentId, (layout) => {
+    const edited = blankEdit(locale, takeChart(layout, garmentId, made.blank, newId));
+    return edited.ok
+      ? { ok: true, layout: withPhotographsReset(edited.layout, { garmentId, blankId }, photographs) }
+      : edited;
+  });
   const edited = await editGarments(maker, { jobId, unit }, take);
   if (!edited.ok) return refused({}, edited.reason, edited.detail);
   refresh();

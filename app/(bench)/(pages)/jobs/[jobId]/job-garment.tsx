@@ -18,6 +18,7 @@ import { countsAction, removeGarmentAction, styleAction } from './actions';
 import { proxyAddress } from './art-address';
 import { styleFields } from './garment-forms';
 import { clothOfferOf } from './garment-on-job';
+import { garmentPhotographs } from './garment-photographs';
 import { GarmentSizes } from './garment-sizes';
 import { clothWords, sizesTitle } from './garment-words';
 import { secondClothWords } from './offered-styles';
@@ -40,6 +41,7 @@ export async function JobGarment({ maker, shop, job, garment, blanks, offered }:
   const { jobId, locked } = job;
   const shown = sizeToDraw(garment);
   const offer = await clothOfferOf(maker, garment);
+  const photographs = await garmentPhotographs(maker, locale, jobId, garment);
   const counted = garment.blanks.map((blank) => ({
     blankId: blank.blankId,
     ageBand: blank.ageBand,
@@ -68,6 +70,7 @@ export async function JobGarment({ maker, shop, job, garment, blanks, offered }:
       ),
     },
     sizes,
+    ...(photographs ? [photographs] : []),
     {
       summary: t('remove.summary'),
       form: (

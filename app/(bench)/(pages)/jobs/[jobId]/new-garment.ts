@@ -7,11 +7,13 @@ import { type FormState, refused, unsent } from '@/components/ui/form-state';
 import { inBandOrder, MOST_BLANKS } from '@/lib/domain/layout/blank-edits';
 import type { Garment, LayoutDocument } from '@/lib/domain/layout/document';
 import { addGarment } from '@/lib/domain/layout/garment-edits';
+import { withPhotographs } from '@/lib/domain/layout/photograph-scene';
 import { hasSecondCloth } from '@/lib/domain/layout/second-cloth';
 import type { Locale } from '@/lib/messages/locales';
 import { translatorFor } from '@/lib/messages/translator';
 import type { MakerAccess } from '@/lib/server/auth/maker-access';
 import { listBlanks } from '@/lib/server/blanks/list-blanks';
+import { photographsFor } from '@/lib/server/blanks/photographs';
 import { newId } from '@/lib/server/db/new-id';
 import type { GarmentEdit } from './edit-garments';
 import { newGarmentSchema } from './garment-forms';
@@ -41,7 +43,12 @@ export async function readNewGarment(maker: MakerAccess, locale: Locale, sent: F
     if (!made.ok) return { ok: false, state: refused(typed, made.reason, made.detail) };
     blanks.push(made.blank);
   }
-  return { ok: true, typed, garment: { garmentId: newId(), name, cloth, blanks: inBandOrder(blanks), counts: [] } };
+  const garment: Garment = { garmentId: newId(), name, cloth, blanks: inBandOrder(blanks), counts: [] };
+  const photographs = await photographsFor(
+    maker,
+    blanks.map(({ shopBlankId }) => shopBlankId),
+  );
+  return { ok: true, typed, garment: withPhotographs(garment, photographs) };
 }
 
 /** Adds a garment to the layout, if it holds one more. */
