@@ -1,5 +1,6 @@
 import styles from './garment-section.module.css';
 import type { GarmentWords, PrintRows, SideWords } from './garment-words';
+import { PhotographedPicture } from './photographed-picture';
 import { SIZES_TO_CHOOSE, SizeLine } from './size-line';
 
 type Pictures = {
@@ -43,19 +44,30 @@ function SideFigure({ side, words, pictures: { address, widthPx, heightPx } }: S
     <figure className={styles.side}>
       <h3>{side.name}</h3>
       <p className={styles.scale}>{words.drawnToScale}</p>
-      {side.pictures.map(({ size, sceneSha256, alt }) => (
-        // biome-ignore lint/performance/noImgElement: sealed pictures are served as they are, to whoever has the link.
-        <img
-          key={size}
-          src={`${address}/${sceneSha256}.webp`}
-          width={widthPx}
-          height={heightPx}
-          alt={alt}
-          loading="lazy"
-          data-sizes={size}
-          className={ofSize(size)}
-        />
-      ))}
+      {side.pictures.map(({ size, sceneSha256, alt, photograph }) =>
+        photograph && words.photographs ? (
+          <div key={size} data-sizes={size} className={ofSize(size)}>
+            <PhotographedPicture
+              picture={{ size, sceneSha256, alt, photograph }}
+              words={words.photographs}
+              name={`${words.garmentId}-${side.side}`}
+              {...{ address, widthPx, heightPx }}
+            />
+          </div>
+        ) : (
+          // biome-ignore lint/performance/noImgElement: sealed pictures are served as they are, to whoever has the link.
+          <img
+            key={size}
+            src={`${address}/${sceneSha256}.webp`}
+            width={widthPx}
+            height={heightPx}
+            alt={alt}
+            loading="lazy"
+            data-sizes={size}
+            className={ofSize(size)}
+          />
+        ),
+      )}
       <figcaption>
         {side.prints.map((print) => (
           <PrintWords key={print.printId} print={print} />

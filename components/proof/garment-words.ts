@@ -1,6 +1,7 @@
 import type { Side } from '@/lib/domain/garment/flat';
 import { formatLength } from '@/lib/domain/measure/format-length';
 import type { LengthUnit } from '@/lib/domain/measure/length';
+import { pictureFileName } from '@/lib/domain/revision/picture-name';
 import type { ViewGarment, ViewSide } from '@/lib/domain/revision/view';
 import type { Locale } from '@/lib/messages/locales';
 import { chestWords, readingLine, readingWords, sizeWords } from '@/lib/messages/reading-words';
@@ -10,7 +11,13 @@ import { type LineWords, lineWords } from './line-words';
 import { unbroken } from './unbroken';
 
 /** One drawing of a side, and what it shows for those who hear it. `size` is where its size stands among the sizes. */
-export type SidePicture = { readonly size: number; readonly sceneSha256: string; readonly alt: string };
+export type SidePicture = {
+  readonly size: number;
+  readonly sceneSha256: string;
+  readonly alt: string;
+  /** The same on the shop's photograph, where there is one. */
+  readonly photograph: { readonly file: string; readonly alt: string } | null;
+};
 /** What the tape reads for a print, a row for sizes that read the same. */
 export type PrintRows = {
   readonly printId: string;
@@ -55,6 +62,13 @@ export type GarmentWords = {
   /** The size its pictures start with: the one most are ordered of, the first of several. */
   readonly shownFirst: number;
   readonly line: LineWords | null;
+  /** What is said where a side can be looked at on the shop's photograph; null where none can. */
+  readonly photographs: {
+    readonly legend: string;
+    readonly drawn: string;
+    readonly photograph: string;
+    readonly sentence: string;
+  } | null;
   readonly sides: readonly SideWords[];
 };
 
@@ -82,6 +96,7 @@ type ShownPrint = ViewSide['prints'][number];
 function putInWords(garment: ViewGarment, locale: Locale, unit: LengthUnit): GarmentWords {
   const t = translatorFor(locale, 'proof');
   const readings = translatorFor(locale, 'readings');
+  const customer = translatorFor(locale, 'photographs.customer');
   const said = new Map(garment.sizes.map((size) => [size, sizeWords(readings, size)]));
   const saidOf = (size: Size) => said.get(size) ?? size.label;
   const sides = [...new Set(garment.sizes.flatMap((size) => size.sides.map(({ side }) => side)))];
@@ -104,6 +119,12 @@ function putInWords(garment: ViewGarment, locale: Locale, unit: LengthUnit): Gar
     });
   }
 
+  function photographOf({ photographed, sceneSha256 }: ViewSide, alt: string): SidePicture['photograph'] {
+    if (!photographed) return null;
+    const file = pictureFileName({ kind: 'photograph', sha256: sceneSha256 });
+    return { file, alt: customer('alt', { alt }) };
+  }
+
   function sideWords(side: Side): SideWords {
     const drawn = garment.sizes.flatMap((size, at) =>
       size.sides.filter((each) => each.side === side).map((shown) => ({ at, size, shown })),
@@ -115,6 +136,7 @@ function putInWords(garment: ViewGarment, locale: Locale, unit: LengthUnit): Gar
         size: at,
         sceneSha256: shown.sceneSha256,
         alt: altOf(size, shown),
+        photograph: photographOf(shown, altOf(size, shown)),
       })),
       prints: printsBySize(drawn).map(({ print, on, groups }) => ({
         printId: print.printId,
@@ -161,6 +183,14 @@ function putInWords(garment: ViewGarment, locale: Locale, unit: LengthUnit): Gar
     })),
     shownFirst: garment.sizes.findIndex(({ quantity }) => quantity === most),
     line: lineWords(garment, locale),
+    photographs: garment.sizes.some((size) => size.sides.some(({ photographed }) => photographed))
+      ? {
+          legend: customer('legend'),
+          drawn: customer('drawn'),
+          photograph: customer('photograph'),
+          sentence: customer('sentence'),
+        }
+      : null,
     sides: sides.map(sideWords),
   };
 }

@@ -87,10 +87,27 @@ describe('the words of a garment', () => {
         size: 0,
         sceneSha256: 'front-M',
         alt: 'Front of the Relay tee in Navy, size M. Crest, full front: 10 in wide, 3 in below the collar, in the middle.',
+        photograph: null,
       },
     ]);
     expect(back?.pictures[0]?.alt).toBe('Back of the Relay tee in Navy, size M. Nothing is printed here.');
     expect(back?.prints).toEqual([]);
+  });
+
+  it('offers the photograph of a side that has one, and says what it is', () => {
+    const [front, back] = size('M', 3, 254_000).sides;
+    if (!(front && back)) throw new Error('no sides');
+    const photographed = { ...size('M', 3, 254_000), sides: [{ ...front, photographed: true as const }, back] };
+    const words = garmentWords(garment([photographed, size('L', 1, 254_000)]), 'en', 'in');
+    expect(words.sides.map(({ pictures }) => pictures.map(({ photograph }) => photograph?.file ?? null))).toEqual([
+      ['photograph-front-M.webp', null],
+      [null, null],
+    ]);
+    expect(words.sides[0]?.pictures[0]?.photograph?.alt).toMatch(/^On the shop’s photograph. Front of the Relay tee/);
+    expect(words.photographs?.sentence).toBe(
+      'A photograph of the shop’s own garment; sizes and distances are those of the drawing.',
+    );
+    expect(garmentWords(garment([size('M', 3, 254_000)]), 'en', 'in').photographs).toBeNull();
   });
 
   it('hangs up the sides that have a print, and names the print, its place and every size', () => {
