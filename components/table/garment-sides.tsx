@@ -1,4 +1,5 @@
 import { useTranslations } from 'use-intl';
+import type { Side } from '@/lib/domain/garment/flat';
 import { sidesOf } from '@/lib/domain/garment/kinds';
 import { selectGarment, selectSide } from '@/lib/editor/selection';
 import { shownFlat } from '@/lib/editor/shown-flat';
@@ -38,7 +39,7 @@ export function GarmentSides({ editor, change }: { editor: TableEditor; change: 
         <legend className="visually-hidden">{t('sides')}</legend>
         {sides.map((side) => {
           const isUp = side === selection.side;
-          const isOther = !isUp && (side === 'front' || side === 'back');
+          const isOther = !isUp && isFace(side) && isFace(selection.side);
           return (
             <button
               key={side}
@@ -56,4 +57,9 @@ export function GarmentSides({ editor, change }: { editor: TableEditor; change: 
       </fieldset>
     </>
   );
+}
+
+/** A garment is turned over from one of its faces to the other; from a sleeve both are named. */
+function isFace(side: Side): boolean {
+  return side === 'front' || side === 'back';
 }

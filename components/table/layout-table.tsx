@@ -6,16 +6,13 @@ import { useTranslations } from 'use-intl';
 import type { Side } from '@/lib/domain/garment/flat';
 import type { LayoutDocument, SizeKey } from '@/lib/domain/layout/document';
 import type { LengthUnit } from '@/lib/domain/measure/length';
-import { locationsOffered } from '@/lib/editor/commands/add-print';
 import { restoredTable } from '@/lib/editor/kept-table';
 import { likelyLocation } from '@/lib/editor/likely-location';
 import { selectSize } from '@/lib/editor/selection';
-import { afterTakingTheirs, afterUndo, withSelection } from '@/lib/editor/table-editor';
+import { afterTakingTheirs, afterUndo, wholeLayout, withSelection } from '@/lib/editor/table-editor';
 import type { PhoneCode } from '../art/phone-code';
-import { PhoneSlip } from '../art/phone-slip';
 import type { Picture } from '../art/upload-picture';
 import { LinkButton } from '../ui/link-button';
-import { AddPicture } from './add-picture';
 import { ChangedElsewhere } from './changed-elsewhere';
 import { CommandList } from './command-list';
 import type { SaveDraft } from './draft-keeper';
@@ -24,15 +21,16 @@ import styles from './layout-table.module.css';
 import { LockedNotice } from './locked-notice';
 import type { PageAct } from './page-acts';
 import { Paper } from './paper';
-import { SlipSheet } from './slip-sheet';
-import { Slips } from './slips';
 import { TableHeader, type TableJob } from './table-header';
 import { tableKeys } from './table-keys';
+import { TableSlips } from './table-slips';
+import { useAtRest } from './use-at-rest';
 import { useDraftKeeper } from './use-draft-keeper';
 import { usePictures } from './use-pictures';
 import { useSaid } from './use-said';
 import { useTableCommands } from './use-table-commands';
 import { useStoredTable, useTableKept } from './use-table-store';
+import { viewActs } from './view-acts';
 
 /** What the line along the top shows: every size of one garment, one of them chosen. */
 export type LineView = {
@@ -98,16 +96,19 @@ function LaidOutTable({
     [],
   );
 
+  const settled = useAtRest(editor, editor.held !== null);
   const { selection, history } = editor;
   const state = { layout: history.present, selection };
   const likely = editor.locked ? null : likelyLocation(state);
+  const [hasGarment, printId] = [selection !== null, selection?.printId ?? null];
   const acts = useMemo<PageAct[]>(() => {
     const adding = { section: 'more' as const, refusal: likely ? null : ('notNow' as const) };
     return [
       { ...adding, id: 'addPicture', keys: ['A'], run: toAddPicture },
       { ...adding, id: 'addFromPhone', keys: ['Shift+A'], run: addFromPhone },
+      ...viewActs(hasGarment, printId),
     ];
-  }, [likely]);
+  }, [likely, hasGarment, printId]);
   const onKeyDown = useMemo(() => tableKeys(perform, acts, list), [perform, acts, list]);
   return (
     <div className={styles.page} onKeyDown={onKeyDown}>
@@ -126,7 +127,7 @@ function LaidOutTable({
       {selection ? (
         <>
           <div className={styles.line}>
-            {line({ layout: history.present, ...selection, chosen: selection.size, onChoose })}
+            {line({ layout: wholeLayout(settled), ...selection, chosen: selection.size, onChoose })}
           </div>
           <main className={styles.main}>
             <Paper
@@ -136,22 +137,11 @@ function LaidOutTable({
               onFiles={(files) => void takeDropped(files)}
               beside={<GarmentSides editor={editor} change={change} />}
             >
-              <SlipSheet editor={editor}>
-                <Slips editor={editor} change={change} perform={perform}>
-                  {likely ? (
-                    <AddPicture
-                      pictures={pictures}
-                      offered={locationsOffered(state)}
-                      likely={likely}
-                      href={href}
-                      progress={progress}
-                      onFile={takeIn}
-                      onPlace={place}
-                      phone={<PhoneSlip id="add-from-phone" jobId={job.jobId} makeCode={phoneCode} onArrived={add} />}
-                    />
-                  ) : null}
-                </Slips>
-              </SlipSheet>
+              <TableSlips
+                {...{ change, perform, phoneCode, href, pictures, progress, add, takeIn, place }}
+                editor={settled}
+                jobId={job.jobId}
+              />
             </Paper>
             {refused ? <p className={styles.refused}>{refused}</p> : null}
           </main>

@@ -9,12 +9,16 @@ import { placedPrint, printsOn } from '@/lib/domain/layout/scene';
 import { sizeName } from '@/lib/domain/layout/sizes';
 import { tapesFor } from '@/lib/domain/layout/tape';
 import { type ChosenPrint, chosenPrint } from '@/lib/editor/chosen-print';
+import type { GuideLine } from '@/lib/editor/neighbours';
 import { FRAME_CORNERS, type FrameCorner, frameCorners } from '@/lib/editor/print-frame';
 import { type ShownFlat, shownFlat } from '@/lib/editor/shown-flat';
-import { shownLayout, type TableEditor, wholeLayout } from '@/lib/editor/table-editor';
+import { caughtGuides } from '@/lib/editor/snap-offers';
+import { shownLayout, type TableEditor, tableState, wholeLayout } from '@/lib/editor/table-editor';
 import { pxAt } from '@/lib/editor/viewport';
 import { isPinned } from '@/lib/editor/working-aids';
 import { sizeWords } from '@/lib/messages/reading-words';
+import { FindingMarks } from './finding-marks';
+import { HeldMeasures } from './held-measures';
 import styles from './paper.module.css';
 import { PaperScene } from './paper-scene';
 import { PatternPaper } from './pattern-paper';
@@ -65,6 +69,7 @@ export function PaperSurface({ surface, view, editor, change, href, onFiles }: P
       {...pointer.handlers}
       {...drop.handlers}
       onKeyDown={(event) => {
+        pointer.handlers.onKeyDown(event);
         if (event.key === 'Escape') pointer.giveUp();
       }}
     >
@@ -91,6 +96,9 @@ function useFocusKept(surface: RefObject<HTMLElement | null>, printId: string | 
   }, [surface, printId]);
 }
 
+const NO_GUIDES: readonly GuideLine[] = [];
+const NO_CORNERS: readonly Point[] = [];
+
 type LaidOutProps = Pick<PaperSurfaceProps, 'editor' | 'change' | 'href'> & { view: PaperView; shown: ShownFlat };
 
 function LaidOut({ editor, change, href, view, shown }: LaidOutProps) {
@@ -98,7 +106,7 @@ function LaidOut({ editor, change, href, view, shown }: LaidOutProps) {
   const { selection, unit } = editor;
   // A pinned print lies as fast as a signed-off one.
   const locked = editor.locked || isPinned(editor, selection?.printId ?? '');
-  const { viewport, widthPx, heightPx } = view;
+  const { viewport, widthPx, heightPx, freeToPx } = view;
   const { flat } = shown;
   const chosen = chosenPrint({ layout, selection });
   const print = chosen?.print ?? null;
@@ -109,7 +117,13 @@ function LaidOut({ editor, change, href, view, shown }: LaidOutProps) {
   const zeroPx = pxAt(viewport, zero);
   const onDark = relativeLuminance(shown.garment.cloth.hex) <= 0.18;
   const corners = print && placed ? frameCorners(print.content.art.inkBox, placed.matrix) : null;
+  const outline = corners ? FRAME_CORNERS.map((corner) => corners[corner]) : NO_CORNERS;
   const clothToPx = pxAt(viewport, { x: flat.points.underarm?.x ?? flat.box.x + flat.box.width, y: 0 }).x;
+  const isHeld = editor.held !== null;
+  const guides = useMemo(
+    () => (isHeld && selection ? caughtGuides({ ...tableState(editor), layout }, editor.hidden) : NO_GUIDES),
+    [isHeld, selection, editor, layout],
+  );
   const sticks = { unit, pxPerMm: viewport.pxPerMm };
   if (!selection) return null;
   return (
@@ -120,18 +134,24 @@ function LaidOut({ editor, change, href, view, shown }: LaidOutProps) {
       </div>
       {chosen && placed && corners ? (
         <>
-          <Frame {...{ chosen, corners, flat, zero, view, onDark, locked }} isHeld={editor.held !== null} />
+          <Frame {...{ chosen, corners, flat, zero, view, onDark, locked, isHeld, change }} />
+          {isHeld ? (
+            <HeldMeasures {...{ chosen, placed, corners: outline, guides, unit, viewport, freeToPx, onDark }} />
+          ) : null}
           {tapes.map((tape) => (
             <TapeReading
               key={`${chosen.print.printId}/${chosen.group.groupId}/${tape.reading}`}
               {...{ tape, chosen, unit, viewport, change, locked, onDark }}
               isSmall={widthPx < 600}
-              corners={FRAME_CORNERS.map((corner) => corners[corner])}
+              corners={outline}
               clothToPx={clothToPx}
             />
           ))}
         </>
       ) : null}
+      {isHeld ? null : (
+        <FindingMarks {...{ layout, selection, shown, unit, viewport, freeToPx, change }} handles={outline} />
+      )}
       <Yardstick {...sticks} lie="along" zeroPx={zeroPx.x} lengthPx={widthPx} widthPx={YARDSTICK_PX.along} />
       <Yardstick {...sticks} lie="down" zeroPx={zeroPx.y} lengthPx={heightPx} widthPx={YARDSTICK_PX.beside} />
       {placed ? <Marks placed={placed} view={view} /> : null}
@@ -149,15 +169,17 @@ type FrameProps = {
   onDark: boolean;
   locked: boolean;
   isHeld: boolean;
+  change: Change;
 };
 
-function Frame({ chosen, corners, flat, zero, view, onDark, locked, isHeld }: FrameProps) {
+function Frame({ chosen, corners, flat, zero, view, onDark, locked, isHeld, change }: FrameProps) {
   const isCaught = isHeld && chosen.group.acrossUm === 0;
   const centre = {
     fromY: LOCATIONS[chosen.print.locationId].edge === 'top' ? zero.y : flat.box.y,
     toY: flat.box.y + flat.box.height,
   };
-  return <PrintFrame {...{ corners, centre, isCaught, onDark, locked }} viewport={view.viewport} />;
+  const { print } = chosen;
+  return <PrintFrame {...{ corners, centre, isCaught, onDark, locked, print, change }} viewport={view.viewport} />;
 }
 
 function Marks({ placed: { inkBox }, view: { viewport } }: { placed: PlacedPrint; view: PaperView }) {

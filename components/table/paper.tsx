@@ -1,4 +1,7 @@
 import { type ReactNode, useRef } from 'react';
+import { type Box, grownBox } from '@/lib/domain/geometry/box';
+import { placedPrint } from '@/lib/domain/layout/scene';
+import { chosenPrint } from '@/lib/editor/chosen-print';
 import { shownFlat } from '@/lib/editor/shown-flat';
 import { shownLayout, type TableEditor } from '@/lib/editor/table-editor';
 import styles from './paper.module.css';
@@ -31,11 +34,22 @@ export function Paper({ editor, change, href, onFiles, beside, children }: Paper
       <PaperSurface surface={surface} view={view} editor={editor} change={change} href={href} onFiles={onFiles} />
       <div ref={left} className={styles.beside}>
         {beside}
-        <ViewButtons view={view} />
+        <ViewButtons view={view} print={printBox(editor)} />
       </div>
       <aside ref={right} className={styles.slips}>
         {children}
       </aside>
     </div>
   );
+}
+
+/** Room around a print that is looked at closely: its tapes lie there, mm (by eye). */
+const AROUND_PRINT_MM = 70;
+
+/** The print in hand with its tapes, mm on the flat. */
+function printBox(editor: TableEditor): Box | null {
+  const { selection } = editor;
+  const chosen = chosenPrint({ layout: shownLayout(editor), selection });
+  if (!(chosen && selection)) return null;
+  return grownBox(placedPrint(chosen.print, selection.size, chosen.flat).inkBox, AROUND_PRINT_MM);
 }

@@ -1,17 +1,15 @@
 import { memo, useId } from 'react';
 import type { LengthUnit } from '@/lib/domain/measure/length';
 import type { Viewport } from '@/lib/editor/viewport';
-import { unitMm } from '@/lib/editor/yardstick';
+import { paperMarks, unitMm } from '@/lib/editor/yardstick';
 import styles from './paper.module.css';
-
-/** A cross stands at every so many dots. */
-const CROSS_EVERY: Record<LengthUnit, number> = { in: 5, cm: 10 };
-/** Dots closer than this would be a grey veil, CSS pixels (by eye). */
-const LEAST_GAP_PX = 7;
 
 type PatternPaperProps = { unit: LengthUnit; viewport: Viewport; zeroY: number; widthPx: number; heightPx: number };
 
-/** Pattern paper: a dot at every inch or centimetre from where the print is measured, a cross at every fifth or tenth. */
+/**
+ * Pattern paper: a dot at every inch or centimetre from where the print is measured, a cross at every fifth or tenth; fewer
+ * of them as the garment goes further away.
+ */
 export const PatternPaper = memo(function PatternPaper({
   unit,
   viewport,
@@ -20,11 +18,12 @@ export const PatternPaper = memo(function PatternPaper({
   heightPx,
 }: PatternPaperProps) {
   const id = useId();
-  const gap = unitMm(unit) * viewport.pxPerMm;
-  const every = CROSS_EVERY[unit];
+  const { dotEvery, crossEvery } = paperMarks(unit, viewport.pxPerMm);
+  const gap = unitMm(unit) * viewport.pxPerMm * dotEvery;
+  const every = crossEvery / dotEvery;
   const side = gap * every;
   const y = viewport.yPx + zeroY * viewport.pxPerMm;
-  const places = gap < LEAST_GAP_PX ? [] : Array.from({ length: every }, (_, index) => index * gap);
+  const places = Array.from({ length: every }, (_, index) => index * gap);
   return (
     <svg className={styles.dots} width={widthPx} height={heightPx} aria-hidden="true">
       <defs>

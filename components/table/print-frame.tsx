@@ -1,8 +1,11 @@
 import type { Point } from '@/lib/domain/geometry/point';
+import type { Print } from '@/lib/domain/layout/document';
 import { FRAME_CORNERS, type FrameCorner } from '@/lib/editor/print-frame';
 import { pxAt, type Viewport } from '@/lib/editor/viewport';
 import { classNames } from '../ui/class-names';
 import styles from './print-frame.module.css';
+import { TurnHandle } from './turn-handle';
+import type { Change } from './use-reading';
 
 type PrintFrameProps = {
   corners: Readonly<Record<FrameCorner, Point>>;
@@ -14,10 +17,12 @@ type PrintFrameProps = {
   /** Ink of the guide on this cloth. */
   onDark: boolean;
   locked: boolean;
+  print: Pick<Print, 'name' | 'turnCentideg'>;
+  change: Change;
 };
 
-/** The frame around the print in hand, with the corners it is resized by. */
-export function PrintFrame({ corners, centre, isCaught, viewport, onDark, locked }: PrintFrameProps) {
+/** The frame around the print in hand, with the corners it is resized by and the handle it is turned by. */
+export function PrintFrame({ corners, centre, isCaught, viewport, onDark, locked, print, change }: PrintFrameProps) {
   const placed = FRAME_CORNERS.map((corner) => ({ corner, at: pxAt(viewport, corners[corner]), mm: corners[corner] }));
   const outline = placed.map(({ at }) => `${at.x},${at.y}`).join(' ');
   const middle = {
@@ -65,6 +70,14 @@ export function PrintFrame({ corners, centre, isCaught, viewport, onDark, locked
               />
             );
           })}
+      {locked ? null : (
+        <TurnHandle
+          name={print.name}
+          turnCentideg={print.turnCentideg}
+          change={change}
+          at={turnHandleAt(pxAt(viewport, corners.bottomRight), middle)}
+        />
+      )}
     </>
   );
 }
@@ -78,6 +91,17 @@ function handleAt(at: Point, middle: Point): Point {
   const length = Math.hypot(arm.x, arm.y) || 1;
   const outside = Math.max(0, (SMALL_FRAME_PX - 2 * Math.min(Math.abs(arm.x), Math.abs(arm.y))) / 4);
   return { x: at.x + (arm.x / length) * outside, y: at.y + (arm.y / length) * outside };
+}
+
+/** How far outside a corner's own handle the print is turned by, CSS pixels: two fingers' width from the one to the other. */
+const TURN_AWAY_PX = 34;
+
+/** Below and to the right of the upright picture, where no tape lies; it goes round with the print. */
+function turnHandleAt(corner: Point, middle: Point): Point {
+  const handle = handleAt(corner, middle);
+  const arm = { x: handle.x - middle.x, y: handle.y - middle.y };
+  const length = Math.hypot(arm.x, arm.y) || 1;
+  return { x: handle.x + (arm.x / length) * TURN_AWAY_PX, y: handle.y + (arm.y / length) * TURN_AWAY_PX };
 }
 
 /** Where a finger takes the print in hand: there a swipe drags it instead of scrolling the page. */

@@ -11,8 +11,8 @@ import styles from './tape-reading.module.css';
 import { type Change, useReading } from './use-reading';
 
 /** Size of the card a reading stands on, CSS pixels: smaller on a small paper, where a tape is short. */
-const CARD_PX = { width: 84, height: 34 };
-const SMALL_CARD_PX = { width: 70, height: 30 };
+const CARD_PX = { width: 92, height: 34 };
+const SMALL_CARD_PX = { width: 80, height: 30 };
 /** What lies free under a short tape before the next, mm: a label as pictures have it, and room around it. */
 const ROOM_UNDER_MM = 60;
 /** Room the words beside a card take, CSS pixels. */

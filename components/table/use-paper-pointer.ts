@@ -1,6 +1,9 @@
-import { type PointerEvent, type RefObject, useEffect, useRef } from 'react';
+import { type PointerEvent, type RefObject, useRef } from 'react';
 import { distance, type Point } from '@/lib/domain/geometry/point';
+import { placedPrint } from '@/lib/domain/layout/scene';
 import { UM_PER_MM } from '@/lib/domain/measure/length';
+import { chosenPrint } from '@/lib/editor/chosen-print';
+import { setTurn } from '@/lib/editor/commands/change-print';
 import { movePrint } from '@/lib/editor/commands/place-print';
 import { resizePrint } from '@/lib/editor/commands/size-print';
 import { type FrameCorner, printAt } from '@/lib/editor/print-frame';
@@ -15,27 +18,39 @@ import {
   withoutDrag,
   withSelection,
 } from '@/lib/editor/table-editor';
-import { mmAt } from '@/lib/editor/viewport';
+import { turnByHand } from '@/lib/editor/turning';
+import { mmAt, type Viewport } from '@/lib/editor/viewport';
 import { isPinned } from '@/lib/editor/working-aids';
+import { pointOn } from './point-on';
 import type { PaperView } from './use-paper-view';
 import type { Change } from './use-reading';
+import { useSpaceHeld } from './use-space-held';
+import { useWheel } from './use-wheel';
 
 /** How far a pointer may tremble before a press becomes a drag, CSS pixels (by eye; fingers tremble more). */
 const TREMBLE_PX = { mouse: 3, touch: 8 } as const;
-/** How near the centre line a drag must come to be caught by it, CSS pixels (by eye). */
-const CENTRE_CATCH_PX = 6;
+/** How near what is offered a drag must come to be caught by it, CSS pixels (by eye). */
+const CATCH_PX = 6;
 /** How far outside its frame a print can still be taken hold of, CSS pixels (by eye). */
 const REACH_PX = 6;
 
 type Hand =
   | { readonly does: 'move'; readonly from: Point; readonly fromPx: Point; readonly isMoving: boolean }
   | { readonly does: 'resize'; readonly corner: FrameCorner; readonly grip: Point }
-  | { readonly does: 'pan'; readonly lastPx: Point; readonly fromPx: Point; readonly isMoving: boolean }
+  | { readonly does: 'turn'; readonly startCentideg: number; readonly middle: Point; readonly from: Point }
+  | {
+      readonly does: 'pan';
+      readonly lastPx: Point;
+      readonly fromPx: Point;
+      readonly isMoving: boolean;
+      readonly isPush?: boolean;
+    }
   | { readonly does: 'pinch'; readonly middlePx: Point; readonly spreadPx: number };
 
 /**
  * What pointers do on the paper: a print is taken hold of and dragged, a corner resizes it, bare paper is pushed, two
- * fingers push and bring it closer. All of it runs commands; what is drawn is never asked where it is.
+ * fingers push and bring it closer, its handle turns it; with Space or the middle button held the paper is pushed whatever
+ * lies under the pointer. All of it runs commands; what is drawn is never asked where it is.
  */
 export function usePaperPointer(
   surface: RefObject<HTMLElement | null>,
@@ -45,17 +60,19 @@ export function usePaperPointer(
 ) {
   const hand = useRef<Hand | null>(null);
   const fingers = useRef(new Map<number, Point>());
+  const space = useSpaceHeld(surface);
   useWheel(surface, view);
 
   const pxOf = (event: PointerEvent): Point => pointOn(event.currentTarget, event);
 
   function snapFor(event: PointerEvent, { viewport }: PaperView): Snap {
-    return event.altKey ? null : tradeSnap(editor.unit, (CENTRE_CATCH_PX / viewport.pxPerMm) * UM_PER_MM);
+    return event.altKey ? null : tradeSnap(editor.unit, (CATCH_PX / viewport.pxPerMm) * UM_PER_MM, editor.hidden);
   }
 
   function onPointerDown(event: PointerEvent<HTMLElement>): void {
     const target = event.target as HTMLElement;
-    if (!view || event.button !== 0 || target.closest('[data-reading]')) return;
+    const isPush = event.button === 1 || (event.button === 0 && space.isHeld());
+    if (!view || !(event.button === 0 || isPush) || target.closest('[data-reading]')) return;
     // What waits in a field is applied before something else comes in hand.
     if (document.activeElement instanceof HTMLInputElement) document.activeElement.blur();
     const atPx = pxOf(event);
@@ -65,14 +82,29 @@ export function usePaperPointer(
       hand.current = pinchOf([...fingers.current.values()]);
       return;
     }
-    const corner = target.closest<HTMLElement>('[data-corner]');
-    hand.current = corner ? cornerInHand(corner, atPx, view) : takenHold(event, atPx, view);
+    hand.current = isPush
+      ? { does: 'pan', lastPx: atPx, fromPx: atPx, isMoving: false, isPush }
+      : inHand(target, event, atPx, view);
     if (hand.current && event.pointerType !== 'touch') event.currentTarget.setPointerCapture(event.pointerId);
   }
 
-  function cornerInHand(corner: HTMLElement, atPx: Point, { viewport }: PaperView): Hand | null {
+  function inHand(target: HTMLElement, event: PointerEvent, atPx: Point, { viewport }: PaperView): Hand | null {
+    if (target.closest('[data-turn]')) return turnInHand(mmAt(viewport, atPx));
+    const corner = target.closest<HTMLElement>('[data-corner]');
+    return corner ? cornerInHand(corner, mmAt(viewport, atPx)) : takenHold(event, atPx, viewport);
+  }
+
+  function turnInHand(from: Point): Hand | null {
+    const { selection } = editor;
+    const chosen = chosenPrint({ layout: shownLayout(editor), selection });
+    if (!(chosen && selection) || editor.locked || isPinned(editor, chosen.print.printId)) return null;
+    const { x, y, width, height } = placedPrint(chosen.print, selection.size, chosen.flat).inkBox;
+    const { turnCentideg: startCentideg } = chosen.print;
+    return { does: 'turn', startCentideg, middle: { x: x + width / 2, y: y + height / 2 }, from };
+  }
+
+  function cornerInHand(corner: HTMLElement, at: Point): Hand | null {
     if (editor.locked || isPinned(editor, editor.selection?.printId ?? '')) return null;
-    const at = mmAt(viewport, atPx);
     const corners = { x: Number(corner.dataset.xMm), y: Number(corner.dataset.yMm) };
     return {
       does: 'resize',
@@ -81,7 +113,7 @@ export function usePaperPointer(
     };
   }
 
-  function takenHold(event: PointerEvent, atPx: Point, { viewport }: PaperView): Hand {
+  function takenHold(event: PointerEvent, atPx: Point, viewport: Viewport): Hand {
     const at = mmAt(viewport, atPx);
     const print = printUnder(editor, at, REACH_PX / viewport.pxPerMm);
     const isInHand = print !== null && print === editor.selection?.printId;
@@ -102,26 +134,41 @@ export function usePaperPointer(
       hand.current = pinched(held, [...fingers.current.values()], view);
       return;
     }
-    if (held.does === 'resize') {
-      const at = mmAt(view.viewport, atPx);
-      const toMm = { x: at.x + held.grip.x, y: at.y + held.grip.y };
-      const snap = snapFor(event, view);
-      change((before) => whileDragging(before, resizePrint, { corner: held.corner, toMm, snap }));
-      return;
-    }
     const tremble = TREMBLE_PX[event.pointerType === 'touch' ? 'touch' : 'mouse'];
-    if (!held.isMoving && distance(held.fromPx, atPx) < tremble) return;
+    if ('isMoving' in held && !held.isMoving && distance(held.fromPx, atPx) < tremble) return;
     if (held.does === 'pan') {
       view.pan({ x: atPx.x - held.lastPx.x, y: atPx.y - held.lastPx.y });
       hand.current = { ...held, lastPx: atPx, isMoving: true };
       return;
     }
-    hand.current = { ...held, isMoving: true };
-    const at = mmAt(view.viewport, atPx);
+    if (held.does === 'move') hand.current = { ...held, isMoving: true };
+    drag(held, event, mmAt(view.viewport, atPx), view);
+  }
+
+  function drag(
+    held: Extract<Hand, { does: 'move' | 'resize' | 'turn' }>,
+    event: PointerEvent,
+    at: Point,
+    view: PaperView,
+  ) {
     const snap = snapFor(event, view);
-    change((before) =>
-      whileDragging(before, movePrint, { byXMm: at.x - held.from.x, byYMm: at.y - held.from.y, snap }),
-    );
+    switch (held.does) {
+      case 'move': {
+        const by = { byXMm: at.x - held.from.x, byYMm: at.y - held.from.y };
+        change((before) => whileDragging(before, movePrint, { ...by, snap }));
+        return;
+      }
+      case 'resize': {
+        const toMm = { x: at.x + held.grip.x, y: at.y + held.grip.y };
+        change((before) => whileDragging(before, resizePrint, { corner: held.corner, toMm, snap }));
+        return;
+      }
+      case 'turn': {
+        const turnSnap = event.altKey ? 'free' : event.shiftKey ? 'fifteens' : 'degrees';
+        const turnCentideg = turnByHand(held.startCentideg, held.middle, { from: held.from, to: at }, turnSnap);
+        change((before) => whileDragging(before, setTurn, { turnCentideg }));
+      }
+    }
   }
 
   function onPointerUp(event: PointerEvent<HTMLElement>): void {
@@ -131,7 +178,8 @@ export function usePaperPointer(
     if (!(held && view)) return;
     if (held.does === 'move' && held.isMoving) change((before) => afterDrag(before, 'movePrint'));
     if (held.does === 'resize') change((before) => afterDrag(before, 'resizePrint'));
-    if (held.does === 'pan' && !held.isMoving) {
+    if (held.does === 'turn') change((before) => afterDrag(before, 'setTurn'));
+    if (held.does === 'pan' && !held.isMoving && !held.isPush) {
       const print = printUnder(editor, mmAt(view.viewport, atPx), REACH_PX / view.viewport.pxPerMm);
       change((before) => withSelection(before, (layout, selection) => selectPrint(layout, selection, print)));
     }
@@ -155,7 +203,7 @@ export function usePaperPointer(
     return had;
   }
 
-  return { handlers: { onPointerDown, onPointerMove, onPointerUp, onPointerCancel }, giveUp };
+  return { handlers: { onPointerDown, onPointerMove, onPointerUp, onPointerCancel, ...space.handlers }, giveUp };
 }
 
 function printUnder(editor: TableEditor, atMm: Point, reachMm: number): string | null {
@@ -183,28 +231,4 @@ function pinched(held: Extract<Hand, { does: 'pinch' }>, points: readonly Point[
   view.pan({ x: next.middlePx.x - held.middlePx.x, y: next.middlePx.y - held.middlePx.y });
   if (held.spreadPx > 0) view.zoom(next.spreadPx / held.spreadPx, next.middlePx);
   return next;
-}
-
-/** A wheel pushes the paper, and with Control (or a pinch on a trackpad) brings it closer. */
-function useWheel(surface: RefObject<HTMLElement | null>, view: PaperView | null): void {
-  useEffect(() => {
-    const element = surface.current;
-    if (!(element && view)) return;
-    const onWheel = (event: WheelEvent) => {
-      const isPage = document.documentElement.scrollHeight > window.innerHeight + 1;
-      if (isPage && !event.ctrlKey) return;
-      event.preventDefault();
-      const linePx = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 20 : 1;
-      if (event.ctrlKey) view.zoom(Math.exp((-event.deltaY * linePx) / 300), pointOn(element, event));
-      else view.pan({ x: -event.deltaX * linePx, y: -event.deltaY * linePx });
-    };
-    // React's own listener is passive and could not keep the page from zooming.
-    element.addEventListener('wheel', onWheel, { passive: false });
-    return () => element.removeEventListener('wheel', onWheel);
-  }, [surface, view]);
-}
-
-function pointOn(element: Element, { clientX, clientY }: { clientX: number; clientY: number }): Point {
-  const { left, top } = element.getBoundingClientRect();
-  return { x: clientX - left, y: clientY - top };
 }

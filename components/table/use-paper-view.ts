@@ -18,11 +18,17 @@ type Seen = {
 export type PaperView = {
   readonly widthPx: number;
   readonly heightPx: number;
+  /** Where the slips begin to lie over it at its right, CSS pixels. */
+  readonly freeToPx: number;
   readonly viewport: Viewport;
   readonly isFitted: boolean;
   readonly zoom: (factor: number, atPx?: Point) => void;
   readonly pan: (byPx: Point) => void;
   readonly fit: () => void;
+  /** Brings a part of the garment, mm, into the free middle of the paper, as large as it goes. */
+  readonly show: (box: Box) => void;
+  /** Shows it at so many CSS pixels to the millimetre, what is in the middle staying there. */
+  readonly showAt: (pxPerMm: number) => void;
 };
 
 /**
@@ -72,13 +78,24 @@ export function usePaperView(
     [fitted],
   );
   const fit = useCallback(() => setOwn(null), []);
+  const show = useCallback((part: Box) => seen && setOwn(fittedViewport(part, seen, insetOf(seen))), [seen]);
+  const showAt = useCallback(
+    (pxPerMm: number) => {
+      if (!(fitted && seen)) return;
+      setOwn((before) => zoomedViewport(before ?? fitted, pxPerMm / (before ?? fitted).pxPerMm, middleOf(seen)));
+    },
+    [fitted, seen],
+  );
 
   return useMemo(
     () =>
       viewport && seen
-        ? { widthPx: seen.width, heightPx: seen.height, viewport, isFitted: own === null, zoom, pan, fit }
+        ? {
+            ...{ widthPx: seen.width, heightPx: seen.height, freeToPx: seen.width - seen.coveredRight },
+            ...{ viewport, isFitted: own === null, zoom, pan, fit, show, showAt },
+          }
         : null,
-    [viewport, seen, own, zoom, pan, fit],
+    [viewport, seen, own, zoom, pan, fit, show, showAt],
   );
 }
 

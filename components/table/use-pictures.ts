@@ -34,21 +34,28 @@ export function usePictures(jobId: string, first: readonly Picture[], change: Ch
     });
   }, []);
 
-  async function takeIn(file: File): Promise<Picture | null> {
-    const picture = await take(file);
-    if (picture) setPictures((all) => [...all.filter(({ artId }) => artId !== picture.artId), picture]);
-    return picture;
-  }
+  const takeIn = useCallback(
+    async (file: File): Promise<Picture | null> => {
+      const picture = await take(file);
+      if (picture) setPictures((all) => [...all.filter(({ artId }) => artId !== picture.artId), picture]);
+      return picture;
+    },
+    [take],
+  );
 
-  function place({ name, art }: Picture, locationId: LocationId | null): void {
-    const printId = newId();
-    change((before) => {
-      const likely = likelyLocation({ layout: before.history.present, selection: before.selection });
-      const where = locationId ?? likely;
-      if (!where) return before;
-      return afterCommand(before, addPrint, { printId, name: nameFromFile(name) ?? '', art, locationId: where, newId });
-    });
-  }
+  const place = useCallback(
+    ({ name, art }: Picture, locationId: LocationId | null): void => {
+      const printId = newId();
+      change((before) => {
+        const likely = likelyLocation({ layout: before.history.present, selection: before.selection });
+        const where = locationId ?? likely;
+        if (!where) return before;
+        const called = nameFromFile(name) ?? '';
+        return afterCommand(before, addPrint, { printId, name: called, art, locationId: where, newId });
+      });
+    },
+    [change],
+  );
 
   async function takeDropped(files: readonly File[]): Promise<void> {
     for (const file of files) {

@@ -1,6 +1,7 @@
 import { memo, useMemo } from 'react';
 import type { LengthUnit } from '@/lib/domain/measure/length';
 import { type Tick, type TickRank, yardstickTicks } from '@/lib/editor/yardstick';
+import { classNames } from '../ui/class-names';
 import styles from './yardstick.module.css';
 
 /** How far a tick reaches in from the edge of the stick, as a share of its width. */
@@ -29,9 +30,9 @@ export const Yardstick = memo(function Yardstick({ unit, lie, pxPerMm, zeroPx, l
         number === null ? null : (
           <text
             key={number}
-            x={along ? atPx : widthPx * 0.4}
+            x={along ? atPx : widthPx * 0.53}
             y={along ? widthPx * 0.38 : atPx}
-            className={number === 0 ? styles.zero : styles.number}
+            className={classNames(number === 0 ? styles.zero : styles.number, Math.abs(number) >= 100 && styles.long)}
             dominantBaseline="central"
             textAnchor={along ? 'middle' : 'end'}
           >

@@ -33,21 +33,6 @@ export function zoomedViewport(viewport: Viewport, factor: number, atPx: Point):
   return { pxPerMm, xPx: atPx.x - at.x * pxPerMm, yPx: atPx.y - at.y * pxPerMm };
 }
 
-/** At a scale of its own, the point of the flat at `mm` in the free middle of a window. */
-export function viewportAt(
-  pxPerMm: number,
-  mm: Point,
-  windowPx: { width: number; height: number },
-  insetPx: InsetPx,
-): Viewport {
-  const scale = clampedScale(pxPerMm);
-  return {
-    pxPerMm: scale,
-    xPx: (insetPx.left + windowPx.width - insetPx.right) / 2 - mm.x * scale,
-    yPx: (insetPx.top + windowPx.height - insetPx.bottom) / 2 - mm.y * scale,
-  };
-}
-
 /** The paper pushed by so many CSS pixels. */
 export function pannedViewport(viewport: Viewport, byPx: Point): Viewport {
   return { ...viewport, xPx: viewport.xPx + byPx.x, yPx: viewport.yPx + byPx.y };
