@@ -35,7 +35,9 @@ export function amountText(minor: number, currency: string): string {
 
 /** An amount with its currency, as the language writes it: `$4.20`. */
 export function formatAmount(minor: number, currency: string, locale: string): string {
-  return new Intl.NumberFormat(locale, { style: 'currency', currency }).format(minor / 10 ** currencyDecimals(currency));
+  return new Intl.NumberFormat(locale, { style: 'currency', currency }).format(
+    minor / 10 ** currencyDecimals(currency),
+  );
 }
 
 /** Hundredths of a currency's unit, as charts give costs, in its minor units; a half goes up. */
