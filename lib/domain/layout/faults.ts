@@ -1,4 +1,4 @@
-import type { LayoutDocument } from './document';
+import type { GarmentBlank, LayoutDocument } from './document';
 import { keyOf, offeredSizes, sameSize } from './sizes';
 
 export type LayoutFault =
@@ -10,8 +10,8 @@ export type LayoutFault =
   | 'sizeInTwoGroups';
 
 /**
- * The first way in which a document does not hold together, or null for a whole one: ids used once, prints and counts on
- * garments and sizes that exist, every size of a printed garment in exactly one size group.
+ * The first way in which a document does not hold together, or null for a whole one: ids used once, prints, counts and
+ * photographs on garments and sizes that exist, every size of a printed garment in exactly one size group.
  */
 export function layoutFault(layout: LayoutDocument): LayoutFault | null {
   const blanks = layout.garments.flatMap((garment) => garment.blanks);
@@ -22,7 +22,12 @@ export function layoutFault(layout: LayoutDocument): LayoutFault | null {
   ];
   if (new Set(ids).size !== ids.length) return 'repeatedId';
   if (blanks.some(({ sizes }) => new Set(sizes.map(({ sizeId }) => sizeId)).size !== sizes.length)) return 'repeatedId';
+  if (blanks.some(isPhotographedInNoSize)) return 'unknownSize';
   return countFault(layout) ?? firstOf(layout.prints.map((print) => printFault(layout, print)));
+}
+
+function isPhotographedInNoSize({ sizes, photographs = [] }: GarmentBlank): boolean {
+  return photographs.some((photograph) => !sizes.some(({ sizeId }) => sizeId === photograph.sizeId));
 }
 
 function countFault({ garments }: Pick<LayoutDocument, 'garments'>): LayoutFault | null {

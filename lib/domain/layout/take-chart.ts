@@ -96,7 +96,8 @@ function differsBesides(a: GarmentBlank, b: GarmentBlank): boolean {
 /**
  * The layout with a blank's chart as the shop's list has it now. `fresh` is that style resolved under the same `blankId`.
  * Sizes are the same by id or else by label, and keep their counts and readings; new ones get readings as `hangBlank`
- * gives them; ones that are gone leave, and stop it where they are ordered. Throws for a garment the layout does not have.
+ * gives them; ones that are gone leave, and stop it where they are ordered. Photographs stay on sizes drawn as before; on
+ * others they were set to scale by measures that no longer hold, and go. Throws for a garment the layout does not have.
  */
 export function takeChart(
   layout: LayoutDocument,
@@ -122,10 +123,31 @@ export function takeChart(
     key.blankId === blankId ? { ...key, sizeId: kept.get(key.sizeId) ?? key.sizeId } : key;
   const taken = withGarment(withoutMembers(layout, isGone), garmentId, (each) => ({
     ...each,
-    blanks: inBandOrder(each.blanks.map((blank) => (blank.blankId === blankId ? { ...blank, ...fresh } : blank))),
+    blanks: inBandOrder(
+      each.blanks.map((blank) =>
+        blank.blankId === blankId ? { ...blank, ...fresh, ...stillSet(blank, fresh, kept) } : blank,
+      ),
+    ),
     counts: each.counts.filter((count) => !isGone(count)),
   }));
   return withReadings(withRenamedSizes(taken, named), garmentId, newId);
+}
+
+/** A blank without any stays so; one that loses all keeps an empty list, by which it can be told from one shown as drawn. */
+function stillSet(
+  { photographs, sizes }: GarmentBlank,
+  fresh: GarmentBlank,
+  kept: ReadonlyMap<string, string>,
+): Pick<GarmentBlank, 'photographs'> {
+  if (!photographs) return {};
+  const drawnAlike = (a: GarmentSize, b: GarmentSize) =>
+    MEASURE_NAMES.every((measure) => a.measuresUm[measure] === b.measuresUm[measure]);
+  const held = photographs.flatMap((photograph) => {
+    const old = sizes.find(({ sizeId }) => sizeId === photograph.sizeId);
+    const size = fresh.sizes.find(({ sizeId }) => sizeId === kept.get(photograph.sizeId));
+    return old && size && drawnAlike(old, size) ? [{ ...photograph, sizeId: size.sizeId }] : [];
+  });
+  return { photographs: held };
 }
 
 /** Which size of a new chart is which of an old one, by id first, then by label: old id → new id. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type LayoutDocument, layoutDocumentSchema } from '@/lib/domain/layout/document';
+import { layoutFault } from '@/lib/domain/layout/faults';
 import { placePairs, startingPoints } from '@/lib/domain/layout/photograph';
 import {
   hasPhotographs,
@@ -120,6 +121,16 @@ describe('photographs of a garment', () => {
     expect(inWhite.some(hasPhotographs)).toBe(false);
     expect(taken.garments.some(hasPhotographs)).toBe(true);
   });
+});
+
+it('a photograph of a size there is not makes a layout no whole one', () => {
+  const layout = carrying(tee(), photograph(tee()));
+  expect(layoutFault(layout)).toBeNull();
+  const broken = structuredClone(layout);
+  for (const blank of broken.garments.flatMap(({ blanks }) => blanks)) {
+    for (const each of blank.photographs ?? []) each.sizeId = 'gone';
+  }
+  expect(layoutFault(broken)).toBe('unknownSize');
 });
 
 describe('a scene on a photograph', () => {

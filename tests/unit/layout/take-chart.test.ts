@@ -4,6 +4,7 @@ import { type StyleToHang, styleOfChart } from '@/lib/domain/layout/blank-from-s
 import type { GarmentBlank, LayoutDocument } from '@/lib/domain/layout/document';
 import { layoutFault } from '@/lib/domain/layout/faults';
 import { setCounts } from '@/lib/domain/layout/garment-edits';
+import type { Photograph } from '@/lib/domain/layout/photograph';
 import { chartChanges, isChartAsTaken, takeChart } from '@/lib/domain/layout/take-chart';
 import { umFromInches } from '@/lib/domain/measure/length';
 import { hung, newId, oneGarment, printed, readingsOn } from './hung-sample';
@@ -33,6 +34,11 @@ const wider = withSize(before, 'L', (size) => ({
   ...size,
   measuresUm: { ...size.measuresUm, chestWidth: umFromInches(23) },
 }));
+
+function photographOfSize(sizeId: string): Photograph {
+  const about = { sha256: 'a'.repeat(64), widthPx: 900, heightPx: 1_200, colourName: 'Navy' };
+  return { ...about, side: 'front', sizeId, matrix: [0.5, 0, 0, 0.5, -200, -50] };
+}
 
 describe('a chart that changed', () => {
   it('is no change where nothing did', () => {
@@ -127,6 +133,23 @@ describe('taking a chart as it is now', () => {
       ok: false,
       refusal: { reason: 'countedSizesGone', labels: ['M'] },
     });
+  });
+
+  it('keeps photographs on sizes drawn as before alone, under their new ids', () => {
+    const photographed = {
+      ...ordered,
+      garments: ordered.garments.map((garment) => ({
+        ...garment,
+        blanks: [{ ...before, photographs: ['S', 'M', 'L'].map(photographOfSize) }],
+      })),
+    };
+    const renewed = withSize(wider, 'M', (size) => ({ ...size, sizeId: 'row of M' }));
+    const after = taken(photographed, { ...renewed, sizes: renewed.sizes.slice(1) });
+    expect(after.garments[0]?.blanks[0]?.photographs).toEqual([photographOfSize('row of M')]);
+    expect(taken(ordered, wider).garments[0]?.blanks[0]).not.toHaveProperty('photographs');
+    // What the garment is shown on has to be set to scale anew, so it is told from one shown as drawn.
+    const longer = before.sizes.map((size) => ({ ...size, measuresUm: { ...size.measuresUm, bodyLength: 800_000 } }));
+    expect(taken(photographed, { ...before, sizes: longer }).garments[0]?.blanks[0]?.photographs).toEqual([]);
   });
 
   it('refuses a style that has become another kind', () => {
