@@ -63,12 +63,13 @@ export function selectPrint(layout: Shown, selection: Selection, printId: string
 
 /**
  * The selection after an edit, an undo or a redo: the print that changed comes in hand, in a size whose readings changed,
- * so that nothing happens out of sight.
+ * so that nothing happens out of sight. Where prints that keep under one another changed together, that is the uppermost:
+ * the others only followed it.
  */
 export function followedSelection(before: Shown, after: Shown, selection: Selection | null): Selection | null {
   const changed = after.prints.filter((print) => !before.prints.includes(print));
-  const print = changed.find(({ printId }) => printId === selection?.printId) ?? changed[0];
-  if (!(selection && print && changed.length === 1)) return selection;
+  const [print, ...more] = changed.filter(({ below }) => !changed.some(({ printId }) => printId === below?.printId));
+  if (!(selection && print && more.length === 0)) return selection;
   const chosen = selectPrint(after, selection, print.printId);
   const old = before.prints.find(({ printId }) => printId === print.printId);
   const groups = print.sizeGroups.filter((group) => old && !old.sizeGroups.includes(group));

@@ -13,6 +13,7 @@ import { setHeight, setWidth } from '@/lib/editor/commands/size-print';
 import { stackOffer } from '@/lib/editor/stack-offer';
 import {
   afterCommand,
+  afterRedo,
   afterUndo,
   shownLayout,
   type TableEditor,
@@ -103,6 +104,19 @@ describe('a number kept under its name', () => {
   it('and the name go back in one step', () => {
     const lowered = afterCommand(nameInHand, setDrop, { dropUm: inches(5) });
     expect(afterUndo(lowered).history.present).toBe(both.history.present);
+  });
+
+  it('gives the hand over to the name when a change of the name is undone or done again', () => {
+    const lowered = afterCommand(nameInHand, setDrop, { dropUm: inches(5) });
+    const undone = afterUndo(showing(lowered, ADULT_M, 'backNumber'));
+    expect(printInHand(tableState(undone)).print.printId).toBe('upperBack');
+    const redone = afterRedo(showing(undone, ADULT_M, 'backNumber'));
+    expect(printInHand(tableState(redone)).print.printId).toBe('upperBack');
+  });
+
+  it('stays in hand when its own change is undone', () => {
+    const moved = afterCommand(numberInHand, movePrint, { byXMm: 20, byYMm: 25.4, snap: null });
+    expect(printInHand(tableState(afterUndo(showing(moved, ADULT_M, 'upperBack')))).print.printId).toBe('backNumber');
   });
 
   it('takes the gap it is moved to, and keeps it at its usual place', () => {
