@@ -1,10 +1,9 @@
 import { z } from 'zod';
-import { FLAT_LINES, type FlatLineName, type FrozenFlat, PRESSABLE_LINES } from '../garment/flat';
+import { FLAT_LINES, type FlatLineName, type FrozenFlat } from '../garment/flat';
 import { clearanceBetween, type Polyline } from '../geometry/clearance';
-import { flattened } from '../geometry/path';
-import { pathFromData } from '../geometry/path-data';
 import type { Print } from '../layout/document';
 import { fitOnSize } from '../layout/fit';
+import { chainsOf } from '../layout/flat-chains';
 import { isStopping } from '../layout/layout-fit';
 import { LOCATIONS, type MeasuredFrom } from '../layout/locations';
 import { flatOf, placedPrint } from '../layout/scene';
@@ -48,17 +47,8 @@ function nearestLine(ink: Polyline, flat: FrozenFlat, { locationId }: Pick<Print
   const [first] = ink;
   const told = TOLD_BY_THE_DROP[LOCATIONS[locationId].measuredFrom] ?? [];
   const ring = first ? [...ink, first] : [];
-  return flat.lines
-    .filter((each) => !PRESSABLE_LINES.has(each.line))
-    .flatMap(({ line, d }) =>
-      flattened(pathFromData(d), PIECES).map((chain) => ({
-        line,
-        um: umFromMm(clearanceBetween(ring, chain).distance),
-      })),
-    )
+  return chainsOf(flat)
+    .lines.map(({ line, chain }) => ({ line, um: umFromMm(clearanceBetween(ring, chain).distance) }))
     .filter(({ line, um }) => um === 0 || !told.includes(line))
     .reduce<ViewFit['nearest']>((near, each) => (near && near.um <= each.um ? near : each), null);
 }
-
-/** A garment-sized curve cut into so many pieces strays from them by less than 0.1 mm. */
-const PIECES = 24;
