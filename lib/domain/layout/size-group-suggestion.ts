@@ -24,7 +24,7 @@ export type GroupSuggestion = {
  * size `anchor`, in steps of 1/4 in or 5 mm, narrower where that has a finding. What is set on the anchor stays as it is
  * there, unless it does not fit. Three widths by default; see `widthBands` for when fewer or more. Sizes that share a width
  * and want another drop or distance across (a youth's under an adult's) get a group of their own, which is no further
- * transfer. Sizes nobody ordered join the width nearest to them. Null when the print is not on the anchor, or when it would
+ * transfer. Sizes nobody ordered join the nearest width that fits on them. Null when the print is not on the anchor, or when it would
  * take more groups than a print can have.
  */
 export function suggestedSizeGroups(
@@ -98,12 +98,17 @@ export function widthsOn({ sizeGroups }: Pick<Print, 'sizeGroups'>, sizes: reado
   return [...new Set(held.map(({ widthUm }) => widthUm))].sort((a, b) => a - b);
 }
 
-/** The band a size is in; for one nobody ordered, the nearest in width, of its own age band where that has any. */
+/**
+ * The band a size is in. For one nobody ordered: the nearest in width among those whose width has no finding on it, of its
+ * own age band where that has any such; where all have one, the nearest.
+ */
 function bandFor(size: GroupedSize, bands: readonly WidthBand[]): WidthBand {
   const own = bands.find(({ sizes }) => sizes.includes(size));
   if (own) return own;
-  const kin = bands.filter(({ sizes }) => sizes.some(({ ageBand }) => ageBand === size.ageBand));
-  const [first, ...rest] = kin.length > 0 ? kin : bands;
+  const clear = bands.filter(({ widthUm }) => size.takes(widthUm));
+  const kinOf = (some: readonly WidthBand[]) =>
+    some.filter(({ sizes }) => sizes.some(({ ageBand }) => ageBand === size.ageBand));
+  const [first, ...rest] = [kinOf(clear), clear, kinOf(bands), bands].find(({ length }) => length > 0) ?? [];
   if (!first) throw new Error('no bands');
   return rest.reduce((near, each) => (apart(size, each) < apart(size, near) ? each : near), first);
 }

@@ -113,6 +113,18 @@ describe('suggested size groups', () => {
     expect(printFit(start.layout, after).flatMap(({ findings }) => findings)).toEqual([]);
   });
 
+  it('give a size nobody ordered no width that is too wide for it where another fits', () => {
+    const anchor = { blankId: 'raglan-adult', sizeId: '2XL' };
+    const start = printed(['raglan-adult'], 'fullBack', [{ blankId: 'raglan-adult', sizeId: 'S' }, anchor]);
+    const print = setOn(start.print, anchor, { widthUm: Math.round(groupFor(start.print, anchor).widthUm * 1.6) });
+    const { suggestion, print: after } = suggested({ ...start, print }, anchor);
+    const [narrow, wide] = suggestion.widthsUm;
+    const xl = { blankId: 'raglan-adult', sizeId: 'XL' };
+    const near = { ...groupFor(after, xl), widthUm: wide ?? fail() };
+    expect(fitsOn(start.layout, after, xl, near)).toBe(false);
+    expect(groupFor(after, xl).widthUm).toBe(narrow);
+  });
+
   it('start from the widest that fits where the size in hand has a finding', () => {
     const start = printed(TEES, 'fullFront');
     const print = setOn(start.print, ADULT_M, { widthUm: umFromInches(19) });
@@ -216,6 +228,15 @@ function expectShareKept({ layout, anchor, grouped, stepUm }: Made, key: SizeKey
   expect(Math.abs(group.widthUm / own - 1), key.sizeId).toBeLessThanOrEqual(SHARE_WITHIN + 1e-9);
 }
 
+/** A size nobody ordered gets a width that fits where any of the suggested ones does. */
+function expectFittingJoined({ layout, grouped, suggestion, stepUm }: Made, key: SizeKey): void {
+  const group = groupFor(grouped, key);
+  const fitting = suggestion.widthsUm.filter((widthUm) => fitsOn(layout, grouped, key, { ...group, widthUm }));
+  const own = widthsDownFrom(group.widthUm, stepUm).find((widthUm) => fitting.includes(widthUm));
+  if (own === undefined) return;
+  expect(fitsOn(layout, grouped, key, group), key.sizeId).toBe(true);
+}
+
 describe('suggested size groups of any print', () => {
   it('hold every size once, avoid every finding a width can avoid, keep the share, and say their cost', () => {
     fc.assert(
@@ -226,6 +247,7 @@ describe('suggested size groups of any print', () => {
         expect(made.suggestion.widthsUm).toEqual(widthsOn(made.grouped, shown));
         expectAnchored(made);
         for (const key of shown) expectShareKept(made, key);
+        for (const key of offeredSizes(made.layout.garments[0] ?? fail()).map(keyOf)) expectFittingJoined(made, key);
       }),
       { numRuns: 60 },
     );
