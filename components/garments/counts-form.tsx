@@ -4,6 +4,7 @@ import { useActionState, useState } from 'react';
 import { useTranslations } from 'use-intl';
 import type { AgeBand } from '@/lib/domain/garment/kinds';
 import { MOST_OF_ONE_ITEM } from '@/lib/domain/people/person';
+import { sizeWords } from '@/lib/messages/reading-words';
 import { FormProblems } from '../ui/form-problems';
 import { type FormAction, type FormState, unsent } from '../ui/form-state';
 import { SubmitButton } from '../ui/submit-button';
@@ -15,6 +16,8 @@ import { garmentRefusal } from './refusal-words';
 export type CountedBlank = {
   blankId: string;
   ageBand: AgeBand;
+  /** Where another is for the same age band. */
+  styleName: string | undefined;
   /** What its sizes go under: `Youth sizes`. */
   title: string;
   sizes: readonly { sizeId: string; label: string; quantity: number }[];
@@ -26,10 +29,10 @@ type CountsFormProps = { action: FormAction; blanks: readonly CountedBlank[] };
 export function CountsForm({ action, blanks }: CountsFormProps) {
   const t = useTranslations('garments');
   const readings = useTranslations('readings');
-  const fields = blanks.flatMap(({ blankId, ageBand, sizes }) =>
+  const fields = blanks.flatMap(({ blankId, ageBand, styleName, sizes }) =>
     sizes.map(({ sizeId, label, quantity }) => ({
       name: countFieldName({ blankId, sizeId }),
-      size: readings(`size.${ageBand}`, { label }),
+      size: sizeWords(readings, { ageBand, label, styleName }),
       typed: quantity === 0 ? '' : String(quantity),
     })),
   );

@@ -1,8 +1,9 @@
 import { Fragment, type ReactNode } from 'react';
 import styles from './specified-garment.module.css';
 
-/** How many of each size of one band, and in all. */
+/** How many of each size of one band, or of one style of it, and in all. */
 export type CountRow = {
+  key: string;
   band: string;
   sizes: readonly { label: string; quantity: number }[];
   total: number;
@@ -54,8 +55,8 @@ export function SpecifiedGarment({ facts, pictures, counts, placements, words }:
       </dl>
       <div className={styles.pictures}>{pictures}</div>
       <div className={styles.counts}>
-        {counts.map(({ band, sizes, total }) => (
-          <section key={band} aria-label={`${words.counts}: ${band}`} tabIndex={0} className={styles.scroll}>
+        {counts.map(({ key, band, sizes, total }) => (
+          <section key={key} aria-label={`${words.counts}: ${band}`} tabIndex={0} className={styles.scroll}>
             <table className={styles.table}>
               <caption>
                 {words.counts}: {band}

@@ -1,5 +1,6 @@
-import type { AgeBand, WidthMeasure } from '@/lib/domain/garment/kinds';
+import type { WidthMeasure } from '@/lib/domain/garment/kinds';
 import type { PrintReading } from '@/lib/domain/layout/readings';
+import type { SizeName } from '@/lib/domain/layout/sizes';
 import { formatLength } from '@/lib/domain/measure/format-length';
 import type { LengthUnit, Micrometres } from '@/lib/domain/measure/length';
 import type { Translator } from './translator';
@@ -49,12 +50,10 @@ export function acrossWords(t: ReadingsTranslator, across: PrintReading['across'
   return t(`across.${across.towards}`, { length: formatLength(across.um, unit) });
 }
 
-/** A size as it is said: `M`, `Youth M`. */
-export function sizeWords(
-  t: ReadingsTranslator,
-  { ageBand, label }: { readonly ageBand: AgeBand; readonly label: string },
-): string {
-  return t(`size.${ageBand}`, { label });
+/** A size as it is said: `M`, `Youth M`, `M (Heavy tee)`. */
+export function sizeWords(t: ReadingsTranslator, { ageBand, label, styleName }: SizeName): string {
+  const size = t(`size.${ageBand}`, { label });
+  return styleName === undefined ? size : t('sizeOfStyle', { size, style: styleName });
 }
 
 /** How wide a garment lies flat: `20 in across the chest`, `12 in across the thigh`, `15 in wide`. */

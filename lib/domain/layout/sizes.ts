@@ -1,17 +1,32 @@
 import type { Garment, GarmentBlank, GarmentSize, LayoutDocument, Print, SizeGroup, SizeKey } from './document';
 
-/** One size of one blank of a garment, with how many are ordered. */
-export type OfferedSize = { readonly blank: GarmentBlank; readonly size: GarmentSize; readonly quantity: number };
+/** One size of one blank of a garment, with how many are ordered. `styleName`: see `styleNameOf`. */
+export type OfferedSize = {
+  readonly blank: GarmentBlank;
+  readonly size: GarmentSize;
+  readonly quantity: number;
+  readonly styleName?: string;
+};
 
 /** Every size a garment is offered in, blank by blank as listed (smallest bands come first where the maker put them). */
 export function offeredSizes(garment: Garment): OfferedSize[] {
-  return garment.blanks.flatMap((blank) =>
-    blank.sizes.map((size) => ({
+  return garment.blanks.flatMap((blank) => {
+    const styleName = styleNameOf(garment, blank);
+    return blank.sizes.map((size) => ({
       blank,
       size,
       quantity: countOf(garment, { blankId: blank.blankId, sizeId: size.sizeId }),
-    })),
-  );
+      ...(styleName === undefined ? {} : { styleName }),
+    }));
+  });
+}
+
+/** The name of a blank's style where another blank of the garment is for the same age band: an `M` could be either's. */
+export function styleNameOf(
+  { blanks }: Pick<Garment, 'blanks'>,
+  { name, ageBand }: Pick<GarmentBlank, 'name' | 'ageBand'>,
+): string | undefined {
+  return blanks.filter((blank) => blank.ageBand === ageBand).length > 1 ? name : undefined;
 }
 
 /** The sizes that are ordered; while no count is entered yet, all that are offered. */
@@ -62,10 +77,14 @@ export function groupFor(print: Pick<Print, 'printId' | 'sizeGroups'>, key: Size
   return group;
 }
 
-/** A size as it is said: youth and toddler sizes carry their band, since a bare `M` could be either. Codes, not words. */
-export function sizeName({ blank, size }: Pick<OfferedSize, 'blank' | 'size'>): {
-  ageBand: GarmentBlank['ageBand'];
-  label: string;
-} {
-  return { ageBand: blank.ageBand, label: size.label };
+/** What a size is called by. Codes, not words. */
+export type SizeName = {
+  readonly ageBand: GarmentBlank['ageBand'];
+  readonly label: string;
+  readonly styleName?: string | undefined;
+};
+
+/** A size as it is said: youth and toddler sizes carry their band, and sizes of two styles of one band their style's name. */
+export function sizeName({ blank, size, styleName }: Pick<OfferedSize, 'blank' | 'size' | 'styleName'>): SizeName {
+  return { ageBand: blank.ageBand, label: size.label, styleName };
 }

@@ -59,6 +59,8 @@ export const viewGarmentSchema = z.object({
       sizeId: z.string(),
       ageBand: z.enum(AGE_BANDS),
       label: z.string(),
+      /** The name of its style where the garment has another for the same age band. */
+      styleName: z.string().optional(),
       quantity: um,
       /** How wide the garment lies flat: across the chest, or what `widthMeasure` says. */
       chestUm: um,
@@ -92,12 +94,13 @@ function viewGarment(layout: LayoutDocument, garment: Garment, scenes: readonly 
   const { widthPx, heightPx } = pictureFrame(scenes.map(({ scene }) => scene));
   const sizes = new Map<string, ViewGarment['sizes'][number]>();
   for (const { key, sha256 } of scenes) {
-    const { blank, size, quantity } = sizeOf(garment, key.size);
+    const { blank, size, quantity, styleName } = sizeOf(garment, key.size);
     const id = `${blank.blankId}/${size.sizeId}`;
     const shown = sizes.get(id) ?? {
       ...key.size,
       ageBand: blank.ageBand,
       label: size.label,
+      ...(styleName === undefined ? {} : { styleName }),
       quantity,
       ...shownWidth(blank.kind, size),
       sides: [],

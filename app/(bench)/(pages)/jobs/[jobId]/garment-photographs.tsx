@@ -1,6 +1,7 @@
 import { PhotographChoice } from '@/components/photographs/photograph-choice';
 import type { Garment } from '@/lib/domain/layout/document';
 import { hasPhotographs, withPhotographs } from '@/lib/domain/layout/photograph-scene';
+import { sizeName, sizeOf } from '@/lib/domain/layout/sizes';
 import type { Locale } from '@/lib/messages/locales';
 import { sizeWords } from '@/lib/messages/reading-words';
 import { translatorFor } from '@/lib/messages/translator';
@@ -37,15 +38,15 @@ function photographsIn({ blanks }: Garment) {
 }
 
 /** `Front, M; Back, M` */
-function whatOf(locale: Locale, { blanks, cloth }: Garment): string {
+function whatOf(locale: Locale, garment: Garment): string {
   const t = translatorFor(locale, 'photographs.job');
   const readings = translatorFor(locale, 'readings');
-  const each = blanks.flatMap(({ ageBand, sizes, photographs = [] }) =>
+  const each = garment.blanks.flatMap(({ blankId, photographs = [] }) =>
     photographs
-      .filter(({ colourName }) => colourName === cloth.name)
+      .filter(({ colourName }) => colourName === garment.cloth.name)
       .map(({ side, sizeId }) => {
-        const label = sizes.find((size) => size.sizeId === sizeId)?.label ?? '';
-        return t('one', { side: readings(`side.${side}`), size: sizeWords(readings, { ageBand, label }) });
+        const size = sizeWords(readings, sizeName(sizeOf(garment, { blankId, sizeId })));
+        return t('one', { side: readings(`side.${side}`), size });
       }),
   );
   return each.join('; ');

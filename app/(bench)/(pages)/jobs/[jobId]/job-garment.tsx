@@ -7,7 +7,7 @@ import { StyleForm } from '@/components/garments/style-form';
 import type { Garment, LayoutDocument } from '@/lib/domain/layout/document';
 import { pictureFrame } from '@/lib/domain/layout/picture-frame';
 import { composeScene, shownSides } from '@/lib/domain/layout/scene';
-import { keyOf, type OfferedSize, sizeName } from '@/lib/domain/layout/sizes';
+import { keyOf, type OfferedSize, sizeName, styleNameOf } from '@/lib/domain/layout/sizes';
 import { sizeWords } from '@/lib/messages/reading-words';
 import { translatorFor } from '@/lib/messages/translator';
 import type { MakerAccess } from '@/lib/server/auth/maker-access';
@@ -45,6 +45,7 @@ export async function JobGarment({ maker, shop, job, garment, blanks, offered }:
   const counted = garment.blanks.map((blank) => ({
     blankId: blank.blankId,
     ageBand: blank.ageBand,
+    styleName: styleNameOf(garment, blank),
     title: sizesTitle(locale, garment, blank),
     sizes: blank.sizes.map(({ sizeId, label }) => ({
       sizeId,

@@ -1,5 +1,5 @@
 import type { CountRow, PlacementRow } from '@/components/specification/specified-garment';
-import { AGE_BANDS } from '@/lib/domain/garment/kinds';
+import { AGE_BANDS, type AgeBand } from '@/lib/domain/garment/kinds';
 import { formatLength } from '@/lib/domain/measure/format-length';
 import type { LengthUnit } from '@/lib/domain/measure/length';
 import type { ViewGarment, ViewSide } from '@/lib/domain/revision/view';
@@ -10,15 +10,26 @@ import { translatorFor } from '@/lib/messages/translator';
 type ViewSize = ViewGarment['sizes'][number];
 type ViewPrint = ViewSide['prints'][number];
 
-/** How many of each size, one row a band. */
+/** How many of each size, one row a band; where two styles are for one band, a row for each. */
 export function countRows(locale: Locale, { sizes }: Pick<ViewGarment, 'sizes'>): CountRow[] {
-  const t = translatorFor(locale, 'specification');
   return AGE_BANDS.flatMap((ageBand) => {
-    const counted = sizes.filter((size) => size.ageBand === ageBand && size.quantity > 0);
-    if (counted.length === 0) return [];
-    const total = counted.reduce((sum, { quantity }) => sum + quantity, 0);
-    return [{ band: t(`band.${ageBand}`), sizes: counted.map(({ label, quantity }) => ({ label, quantity })), total }];
+    const ordered = sizes.filter((size) => size.ageBand === ageBand && size.quantity > 0);
+    return [...new Set(ordered.map(({ blankId }) => blankId))].map((blankId) => {
+      const counted = ordered.filter((size) => size.blankId === blankId);
+      return {
+        key: blankId,
+        band: bandWords(locale, ageBand, counted[0]?.styleName),
+        sizes: counted.map(({ label, quantity }) => ({ label, quantity })),
+        total: counted.reduce((sum, { quantity }) => sum + quantity, 0),
+      };
+    });
   });
+}
+
+function bandWords(locale: Locale, ageBand: AgeBand, styleName: string | undefined): string {
+  const t = translatorFor(locale, 'specification');
+  const band = t(`band.${ageBand}`);
+  return styleName === undefined ? band : t('bandOfStyle', { band, style: styleName });
 }
 
 /** Every print of a garment in every size group, front first, in the unit the revision was sealed in. */
