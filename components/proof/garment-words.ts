@@ -3,6 +3,7 @@ import { formatLength } from '@/lib/domain/measure/format-length';
 import type { LengthUnit } from '@/lib/domain/measure/length';
 import { pictureFileName } from '@/lib/domain/revision/picture-name';
 import type { ViewGarment, ViewSide } from '@/lib/domain/revision/view';
+import { colourWords } from '@/lib/messages/cloth-words';
 import type { Locale } from '@/lib/messages/locales';
 import { chestWords, readingLine, readingWords, sizeWords } from '@/lib/messages/reading-words';
 import { translatorFor } from '@/lib/messages/translator';
@@ -99,6 +100,7 @@ function putInWords(garment: ViewGarment, locale: Locale, unit: LengthUnit): Gar
   const customer = translatorFor(locale, 'photographs.customer');
   const said = new Map(garment.sizes.map((size) => [size, sizeWords(readings, size)]));
   const saidOf = (size: Size) => said.get(size) ?? size.label;
+  const colour = colourWords(readings, garment.cloth);
   const sides = [...new Set(garment.sizes.flatMap((size) => size.sides.map(({ side }) => side)))];
   const most = Math.max(...garment.sizes.map(({ quantity }) => quantity));
 
@@ -113,7 +115,7 @@ function putInWords(garment: ViewGarment, locale: Locale, unit: LengthUnit): Gar
     return t('alt', {
       side: readings(`side.${side}`),
       garment: garment.name,
-      colour: garment.cloth.name,
+      colour,
       size: saidOf(size),
       prints: shown.join(' ') || t('nothingHere'),
     });
@@ -161,7 +163,7 @@ function putInWords(garment: ViewGarment, locale: Locale, unit: LengthUnit): Gar
   const widthMeasure = garment.sizes[0]?.widthMeasure ?? 'chestWidth';
   return {
     garmentId: garment.garmentId,
-    title: t('garment', { garment: garment.name, colour: garment.cloth.name }),
+    title: t('garment', { garment: garment.name, colour }),
     inAll: t('inAll', { count: garment.total }),
     total: count.format(garment.total),
     pick: t('pick'),

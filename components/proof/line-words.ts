@@ -2,6 +2,7 @@ import type { Side } from '@/lib/domain/garment/flat';
 import { lineStrip } from '@/lib/domain/layout/line-strip';
 import { pictureFileName } from '@/lib/domain/revision/picture-name';
 import { sidesOnLine, type ViewGarment } from '@/lib/domain/revision/view';
+import { colourWords } from '@/lib/messages/cloth-words';
 import type { Locale } from '@/lib/messages/locales';
 import { sizeWords } from '@/lib/messages/reading-words';
 import { translatorFor } from '@/lib/messages/translator';
@@ -39,7 +40,7 @@ export function lineWords(garment: ViewGarment, locale: Locale): LineWords | nul
       alt: t('line.alt', {
         side: readings(`side.${side}`),
         garment: name,
-        colour: cloth.name,
+        colour: colourWords(readings, cloth),
         sizes: said,
         prints: printsOnSide(garment, side)
           .map(({ name: print, locationId }) => t('line.print', { print, place: readings(`place.${locationId}`) }))

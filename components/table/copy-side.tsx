@@ -2,6 +2,7 @@ import { useTranslations } from 'use-intl';
 import { copySide, otherGarments } from '@/lib/editor/commands/copy-side';
 import { editing } from '@/lib/editor/table-command';
 import { type TableEditor, tableState } from '@/lib/editor/table-editor';
+import { colourWords } from '@/lib/messages/cloth-words';
 import styles from './slips.module.css';
 import type { Perform } from './use-table-commands';
 
@@ -23,7 +24,7 @@ export function CopySide({ editor, perform }: { editor: TableEditor; perform: Pe
       <span>{t('copySide', { side })}</span>
       {otherGarments(tableState(editor)).map(({ garmentId, name, cloth }) => (
         <button key={garmentId} type="button" className={styles.act} onClick={() => perform(copySideTo(garmentId))}>
-          {name}, {cloth.name}
+          {name}, {colourWords(readings, cloth)}
         </button>
       ))}
     </p>

@@ -4,6 +4,7 @@ import { sidesOf } from '@/lib/domain/garment/kinds';
 import { selectGarment, selectSide } from '@/lib/editor/selection';
 import { shownFlat } from '@/lib/editor/shown-flat';
 import { type TableEditor, withSelection } from '@/lib/editor/table-editor';
+import { colourWords } from '@/lib/messages/cloth-words';
 import { classNames } from '../ui/class-names';
 import styles from './paper.module.css';
 import type { Change } from './use-reading';
@@ -29,7 +30,7 @@ export function GarmentSides({ editor, change }: { editor: TableEditor; change: 
           >
             {history.present.garments.map(({ garmentId, name, cloth }) => (
               <option key={garmentId} value={garmentId}>
-                {name}, {cloth.name}
+                {name}, {colourWords(readings, cloth)}
               </option>
             ))}
           </select>

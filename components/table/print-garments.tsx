@@ -4,6 +4,7 @@ import type { LayoutDocument } from '@/lib/domain/layout/document';
 import type { ChosenPrint } from '@/lib/editor/chosen-print';
 import { garmentsSuiting, setGarments } from '@/lib/editor/commands/cover-garments';
 import { afterCommand } from '@/lib/editor/table-editor';
+import { colourWords } from '@/lib/messages/cloth-words';
 import styles from './print-garments.module.css';
 import type { Change } from './use-reading';
 
@@ -17,6 +18,7 @@ type PrintGarmentsProps = {
 /** Which garments of the job the print is on; shown where there is more than one. The last one cannot be left. */
 export function PrintGarments({ chosen: { print }, garments, change, locked }: PrintGarmentsProps) {
   const t = useTranslations('table.slips');
+  const readings = useTranslations('readings');
   if (garments.length < 2) return null;
   const suiting = garmentsSuiting({ garments }, print);
 
@@ -41,7 +43,7 @@ export function PrintGarments({ chosen: { print }, garments, change, locked }: P
               onChange={({ currentTarget: { checked } }) => put(garmentId, checked)}
             />
             <span>
-              {name}, {cloth.name}
+              {name}, {colourWords(readings, cloth)}
               {suits ? null : <small>{t('doesNotSuit')}</small>}
             </span>
           </label>

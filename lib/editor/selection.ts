@@ -1,7 +1,7 @@
 import type { Side } from '@/lib/domain/garment/flat';
 import { sidesOf } from '@/lib/domain/garment/kinds';
 import type { Garment, LayoutDocument, Print, SizeKey } from '@/lib/domain/layout/document';
-import { keyOf, offeredSizes, sameSize, sizesToShow } from '@/lib/domain/layout/sizes';
+import { keyOf, middleOf, offeredSizes, sameSize, sizesToShow } from '@/lib/domain/layout/sizes';
 
 /** What lies on the table: one side of one garment in one size, and the print in hand, if any. */
 export type Selection = {
@@ -94,7 +94,7 @@ function garmentSelection(layout: Shown, garment: Garment): Selection {
 function usualSize(garment: Garment): SizeKey {
   const shown = sizesToShow(garment);
   const most = Math.max(...shown.map(({ quantity }) => quantity));
-  const usual = most > 0 ? shown.find(({ quantity }) => quantity === most) : shown[Math.floor((shown.length - 1) / 2)];
+  const usual = most > 0 ? shown.find(({ quantity }) => quantity === most) : middleOf(shown);
   if (!usual) throw new Error(`${garment.name} is offered in no size`);
   return keyOf(usual);
 }

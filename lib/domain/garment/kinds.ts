@@ -85,6 +85,11 @@ export function widthMeasureOf(kind: GarmentKind): WidthMeasure {
   return measure;
 }
 
+/** Whether a kind's sizes are those of who wears it; not so where they are how wide or tall the thing itself is. */
+export function isSizedByWearer(kind: GarmentKind): boolean {
+  return widthMeasureOf(kind) !== 'panelWidth';
+}
+
 /** All the measures a kind is drawn from, required ones first. */
 export function kindMeasures(kind: GarmentKind): readonly MeasureName[] {
   return measuresOf(KINDS[kind]);

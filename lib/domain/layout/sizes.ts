@@ -36,6 +36,11 @@ export function sizesToShow(garment: Garment): OfferedSize[] {
   return ordered.length > 0 ? ordered : offered;
 }
 
+/** The middle of sizes in order, the smaller of two: the one to draw where only one is. Undefined where there are none. */
+export function middleOf<Size>(sizes: readonly Size[]): Size | undefined {
+  return sizes[Math.floor((sizes.length - 1) / 2)];
+}
+
 /** How many of a size are ordered. */
 export function countOf(garment: Garment, key: SizeKey): number {
   return garment.counts.find((count) => sameSize(count, key))?.quantity ?? 0;

@@ -3,6 +3,7 @@ import { commonBox, type Scene } from '@/lib/domain/layout/scene';
 import type { LengthUnit } from '@/lib/domain/measure/length';
 import { shortSeal } from '@/lib/domain/revision/canonical';
 import type { ViewGarment, ViewSide } from '@/lib/domain/revision/view';
+import { colourWords } from '@/lib/messages/cloth-words';
 import { type ReadingsTranslator, readingLine, sizeWords } from '@/lib/messages/reading-words';
 import type { Translator } from '@/lib/messages/translator';
 import type { Typeface } from '../text/outline-text';
@@ -110,15 +111,20 @@ function drawGarment(pen: Pen, garment: ViewGarment, input: RevisionSheetInput, 
   const name = setText(garment.name, pen.styles.heading, { x: MARGIN_PX, top: pen.y, maxWidthPx: INSIDE_PX * 0.35 });
   const clothX = MARGIN_PX + name.widthPx + GUTTER_PX;
   const { cloth, outline } = { cloth: garment.cloth.hex, outline: clothColours(garment.cloth.hex).outline };
+  const colours = setText(colourWords(words.readings, garment.cloth), pen.styles.body, {
+    x: clothX + swatchPx + 16,
+    top: pen.y + 4,
+    maxWidthPx: 230,
+  });
   pen.svg.push(
     name.svg,
     `<rect x="${clothX}" y="${pen.y - 9}" width="${swatchPx}" height="${swatchPx}" fill="${cloth}" stroke="${outline}" stroke-width="2"/>`,
-    setText(garment.cloth.name, pen.styles.body, { x: clothX + swatchPx + 16, top: pen.y + 4, maxWidthPx: 230 }).svg,
+    colours.svg,
   );
   const shownOn = words.picture('shownOn', { size: sizeWords(words.readings, shown) });
   const right = { x: WIDTH_PX - MARGIN_PX, top: pen.y + 8, align: 'right' } as const;
   pen.svg.push(setText(shownOn, pen.styles.small, right).svg);
-  pen.y += Math.max(name.heightPx, 27) + 34;
+  pen.y += Math.max(name.heightPx, colours.heightPx, 27) + 34;
   drawSides(pen, garment, shown, input, words);
   drawCounts(pen, garment, words);
   pen.y += 40;

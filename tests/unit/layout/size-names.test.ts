@@ -1,6 +1,11 @@
 import { expect, it } from 'vitest';
+import { bandWords } from '@/app/(bench)/(pages)/jobs/[jobId]/garment-words';
+import { offeredStyles } from '@/app/(bench)/(pages)/jobs/[jobId]/offered-styles';
 import { countRows } from '@/app/(bench)/(pages)/jobs/[jobId]/revisions/[number]/specification/shown-specification';
+import { sizeToDraw } from '@/app/(bench)/(pages)/jobs/[jobId]/size-words';
 import { groupWords } from '@/components/table/group-words';
+import { GARMENT_KINDS } from '@/lib/domain/garment/kinds';
+import { STARTER_CHARTS } from '@/lib/domain/garment/starter-charts';
 import type { GarmentBlank } from '@/lib/domain/layout/document';
 import { setCounts } from '@/lib/domain/layout/garment-edits';
 import { garmentOf, offeredSizes, sizeName } from '@/lib/domain/layout/sizes';
@@ -61,4 +66,26 @@ it('so do the sizes of a sent revision and the counts of its specification', () 
     ['Adult, Heavy tee', 3],
     ['Youth', 1],
   ]);
+});
+
+it('a garment on a job is drawn in the size its form showed', () => {
+  const [tee] = offeredStyles('en', []);
+  const blank = hung(STARTER_CHARTS[0]?.id ?? '');
+  expect(blank.sizes.length % 2, 'a chart with two sizes in the middle').toBe(0);
+  expect(sizeToDraw(garmentOf(oneGarment(blank), 'tee')).size.sizeId).toBe(tee.middle?.sizeId);
+});
+
+it('sizes of what nobody wears in a size of their own go under no age', () => {
+  const ageless = GARMENT_KINDS.filter((kind) => bandWords('en', { kind, ageBand: 'adult' }) === 'Sizes');
+  expect(ageless).toEqual(['capFront', 'tote', 'apron', 'plainPanel']);
+  expect(bandWords('en', { kind: 'crewTee', ageBand: 'youth' })).toBe('Youth sizes');
+  const tote = hung('tote-adult', { blankId: 'tote' });
+  const layout = setCounts(oneGarment(tote), 'tee', [
+    { blankId: 'tote', sizeId: tote.sizes[0]?.sizeId ?? '', quantity: 4 },
+  ]);
+  const [view] = viewGarments(
+    layout,
+    frozenScenes(layout, 'in', () => ({ d: 'M0 0Z', widthMm: 10 })),
+  );
+  expect(countRows('en', view ?? { sizes: [] }).map(({ band }) => band)).toEqual(['each size']);
 });

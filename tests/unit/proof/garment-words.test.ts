@@ -54,6 +54,13 @@ function withFit(sizes: ViewGarment['sizes'], fits: readonly ViewFit[], fitNote:
 }
 
 describe('the words of a garment', () => {
+  it('name the second cloth in its title and in what its pictures show', () => {
+    const navy = garment([size('M', 3, 254_000)]);
+    const words = garmentWords({ ...navy, cloth: { ...navy.cloth, secondName: 'White' } }, 'en', 'in');
+    expect(words.title).toBe('Relay tee, Navy with White sleeves and collar');
+    expect(words.sides[0]?.pictures[0]?.alt).toMatch(/^Front of the Relay tee in Navy with White sleeves and collar, /);
+  });
+
   it('puts sizes that read the same in one row, and says where they stand among the sizes', () => {
     const words = garmentWords(
       garment([size('S', 1, 254_000), size('M', 3, 254_000), size('L', 3, 279_400)]),

@@ -8,6 +8,7 @@ import type { Garment, LayoutDocument } from '@/lib/domain/layout/document';
 import { pictureFrame } from '@/lib/domain/layout/picture-frame';
 import { composeScene, shownSides } from '@/lib/domain/layout/scene';
 import { keyOf, type OfferedSize, sizeName, styleNameOf } from '@/lib/domain/layout/sizes';
+import { clothWords } from '@/lib/messages/cloth-words';
 import { sizeWords } from '@/lib/messages/reading-words';
 import { translatorFor } from '@/lib/messages/translator';
 import type { MakerAccess } from '@/lib/server/auth/maker-access';
@@ -20,7 +21,7 @@ import { styleFields } from './garment-forms';
 import { clothOfferOf } from './garment-on-job';
 import { garmentPhotographs } from './garment-photographs';
 import { GarmentSizes } from './garment-sizes';
-import { clothWords, sizesTitle } from './garment-words';
+import { sizesTitle } from './garment-words';
 import { secondClothWords } from './offered-styles';
 import { countsLine, sizeToDraw } from './size-words';
 
@@ -37,6 +38,7 @@ type JobGarmentProps = {
 export async function JobGarment({ maker, shop, job, garment, blanks, offered }: JobGarmentProps) {
   const { locale } = shop;
   const t = translatorFor(locale, 'garments');
+  const readings = translatorFor(locale, 'readings');
   const { garmentId, name, cloth } = garment;
   const { jobId, locked } = job;
   const shown = sizeToDraw(garment);
@@ -88,12 +90,12 @@ export async function JobGarment({ maker, shop, job, garment, blanks, offered }:
     <GarmentCard
       garmentId={garmentId}
       name={name}
-      cloth={clothWords(locale, garment)}
+      cloth={clothWords(readings, cloth)}
       clothHex={cloth.hex}
       secondHex={cloth.secondHex}
       fabric={fabrics.length === 0 ? null : fabrics.join(', ')}
       flats={<GarmentFlats shop={shop} layout={job.draft.layout} garment={garment} shown={shown} />}
-      drawnIn={t('shownIn', { size: sizeWords(translatorFor(locale, 'readings'), sizeName(shown)) })}
+      drawnIn={t('shownIn', { size: sizeWords(readings, sizeName(shown)) })}
       counts={
         locked ? (
           <p>{countsLine(locale, garment)}</p>

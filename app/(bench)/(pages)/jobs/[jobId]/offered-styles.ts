@@ -4,9 +4,11 @@ import { TOP_CHARTS } from '@/lib/domain/garment/chart/top-charts';
 import type { GarmentKind } from '@/lib/domain/garment/kinds';
 import { STARTER_CHARTS } from '@/lib/domain/garment/starter-charts';
 import { hasSecondCloth } from '@/lib/domain/layout/second-cloth';
+import { middleOf } from '@/lib/domain/layout/sizes';
 import type { Locale } from '@/lib/messages/locales';
 import { translatorFor } from '@/lib/messages/translator';
 import type { BlankRow } from '@/lib/server/blanks/list-blanks';
+import { bandWords } from './garment-words';
 import { blankStyleId, starterName, starterStyleId } from './style-to-hang';
 
 /** Kinds that are usually of a blend (common practice, no source); the others are of cotton. */
@@ -39,7 +41,7 @@ function ownStyle(locale: Locale, blank: BlankRow): OfferedStyle {
     label: t('label', { name, sizes: sizesWords(locale, sizes) }),
     sizesLabel: t('label', { name, sizes: sizesWords(locale, sizes) }),
     secondCloth: secondClothWords(locale, kind),
-    middle: middleOf(sizes),
+    middle: middleStyleSize(sizes),
   };
 }
 
@@ -58,9 +60,9 @@ function starterStyle(locale: Locale, chart: StarterChart): OfferedStyle {
     fabric: t(`add.fabricUsual.${BLENDS.includes(kind) ? 'blend' : 'cotton'}`),
     colours: [],
     label: t('add.label', { name, sizes }),
-    sizesLabel: t('add.bandSizes', { band: t(`counts.band.${ageBand}`), sizes }),
+    sizesLabel: t('add.bandSizes', { band: bandWords(locale, chart), sizes }),
     secondCloth: secondClothWords(locale, kind),
-    middle: middleOf(chart.sizes.map(({ id, ...size }) => ({ ...size, sizeId: id }))),
+    middle: middleStyleSize(chart.sizes.map(({ id, ...size }) => ({ ...size, sizeId: id }))),
   };
 }
 
@@ -76,7 +78,7 @@ function sizesWords(locale: Locale, sizes: readonly { readonly label: string }[]
   return translatorFor(locale, 'garments.add')('sizes', { count: sizes.length, first: first ?? '', last: last ?? '' });
 }
 
-function middleOf(sizes: readonly NonNullable<OfferedStyle['middle']>[]): OfferedStyle['middle'] {
-  const middle = sizes[Math.floor((sizes.length - 1) / 2)];
+function middleStyleSize(sizes: readonly NonNullable<OfferedStyle['middle']>[]): OfferedStyle['middle'] {
+  const middle = middleOf(sizes);
   return middle ? { sizeId: middle.sizeId, label: middle.label, entered: middle.entered } : null;
 }

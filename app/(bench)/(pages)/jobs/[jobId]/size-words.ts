@@ -1,13 +1,12 @@
 import type { Garment } from '@/lib/domain/layout/document';
-import { type OfferedSize, sizeName, sizesToShow, totalCount } from '@/lib/domain/layout/sizes';
+import { middleOf, type OfferedSize, sizeName, sizesToShow, totalCount } from '@/lib/domain/layout/sizes';
 import type { Locale } from '@/lib/messages/locales';
 import { sizeWords } from '@/lib/messages/reading-words';
 import { translatorFor } from '@/lib/messages/translator';
 
 /** The size in the middle of those ordered: the one a garment is shown in where only one is. */
 export function sizeToDraw(garment: Garment): OfferedSize {
-  const sizes = sizesToShow(garment);
-  const middle = sizes[Math.floor(sizes.length / 2)];
+  const middle = middleOf(sizesToShow(garment));
   if (!middle) throw new Error(`garment ${garment.garmentId} has no size`);
   return middle;
 }

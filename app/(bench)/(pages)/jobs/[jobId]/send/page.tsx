@@ -18,6 +18,7 @@ import { shownSides } from '@/lib/domain/layout/scene';
 import { keyOf, sizeName } from '@/lib/domain/layout/sizes';
 import type { OutlineText } from '@/lib/domain/layout/tape';
 import { sceneWithTapes } from '@/lib/domain/revision/frozen-scenes';
+import { clothWords } from '@/lib/messages/cloth-words';
 import { sizeWords } from '@/lib/messages/reading-words';
 import { translatorFor } from '@/lib/messages/translator';
 import { newId } from '@/lib/server/db/new-id';
@@ -125,7 +126,7 @@ function GarmentToSend({ shop, job, garment, outlineText }: GarmentToSendProps) 
   return (
     <SidePictures
       name={name}
-      cloth={translatorFor(shop.locale, 'garments')('cloth', { name: cloth.name, heather: String(cloth.heather) })}
+      cloth={clothWords(readings, cloth)}
       clothHex={cloth.hex}
       sides={scenes.map((scene) => {
         const words = readings(`side.${scene.side}`);

@@ -1,8 +1,10 @@
 import { lineWords } from '@/components/proof/line-words';
 import { LinePictures } from '@/components/send/line-pictures';
 import { SidePictures } from '@/components/send/side-pictures';
+import { middleOf } from '@/lib/domain/layout/sizes';
 import { pictureFileName } from '@/lib/domain/revision/picture-name';
 import type { ViewGarment } from '@/lib/domain/revision/view';
+import { clothWords } from '@/lib/messages/cloth-words';
 import { sizeWords } from '@/lib/messages/reading-words';
 import { translatorFor } from '@/lib/messages/translator';
 import type { RevisionView } from '@/lib/server/revisions/load-revision';
@@ -26,7 +28,7 @@ function ShownGarment({ shop, revisionId, garment }: ShownGarmentProps) {
   return (
     <SidePictures
       name={name}
-      cloth={translatorFor(shop.locale, 'garments')('cloth', { name: cloth.name, heather: String(cloth.heather) })}
+      cloth={clothWords(readings, cloth)}
       clothHex={cloth.hex}
       sides={shown.sides.map(({ side, sceneSha256 }) => ({
         key: side,
@@ -89,7 +91,7 @@ export function middleSize({
   garmentId,
   sizes,
 }: Pick<ViewGarment, 'garmentId' | 'sizes'>): ViewGarment['sizes'][number] {
-  const middle = sizes[Math.floor(sizes.length / 2)];
+  const middle = middleOf(sizes);
   if (!middle) throw new Error(`garment ${garmentId} of a revision has no size`);
   return middle;
 }

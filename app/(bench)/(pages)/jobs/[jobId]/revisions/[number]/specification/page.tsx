@@ -7,6 +7,7 @@ import { SpecifiedGarment } from '@/components/specification/specified-garment';
 import { LinkButton } from '@/components/ui/link-button';
 import { shortSeal } from '@/lib/domain/revision/canonical';
 import type { ViewGarment } from '@/lib/domain/revision/view';
+import { clothWords } from '@/lib/messages/cloth-words';
 import { momentWords } from '@/lib/messages/moments';
 import { sizeWords } from '@/lib/messages/reading-words';
 import { translatorFor } from '@/lib/messages/translator';
@@ -114,13 +115,7 @@ function GarmentPart({ shop, view, garment, mayPress }: GarmentPartProps) {
     >
       <SpecifiedGarment
         facts={[
-          {
-            name: t('cloth'),
-            value: translatorFor(shop.locale, 'garments')('cloth', {
-              name: cloth.name,
-              heather: String(cloth.heather),
-            }),
-          },
+          { name: t('cloth'), value: clothWords(readings, cloth) },
           { name: t('fabric'), value: fabric || t('noFabric') },
         ]}
         pictures={shown.sides.map(({ side, sceneSha256 }) => (

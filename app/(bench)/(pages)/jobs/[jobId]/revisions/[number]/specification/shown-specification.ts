@@ -1,5 +1,5 @@
 import type { CountRow, PlacementRow } from '@/components/specification/specified-garment';
-import { AGE_BANDS, type AgeBand } from '@/lib/domain/garment/kinds';
+import { AGE_BANDS } from '@/lib/domain/garment/kinds';
 import { formatLength } from '@/lib/domain/measure/format-length';
 import type { LengthUnit } from '@/lib/domain/measure/length';
 import type { ViewGarment, ViewSide } from '@/lib/domain/revision/view';
@@ -14,11 +14,12 @@ type ViewPrint = ViewSide['prints'][number];
 export function countRows(locale: Locale, { sizes }: Pick<ViewGarment, 'sizes'>): CountRow[] {
   return AGE_BANDS.flatMap((ageBand) => {
     const ordered = sizes.filter((size) => size.ageBand === ageBand && size.quantity > 0);
-    return [...new Set(ordered.map(({ blankId }) => blankId))].map((blankId) => {
-      const counted = ordered.filter((size) => size.blankId === blankId);
+    const firsts = ordered.filter((size, at) => ordered.findIndex(({ blankId }) => blankId === size.blankId) === at);
+    return firsts.map((first) => {
+      const counted = ordered.filter(({ blankId }) => blankId === first.blankId);
       return {
-        key: blankId,
-        band: bandWords(locale, ageBand, counted[0]?.styleName),
+        key: first.blankId,
+        band: bandWords(locale, first),
         sizes: counted.map(({ label, quantity }) => ({ label, quantity })),
         total: counted.reduce((sum, { quantity }) => sum + quantity, 0),
       };
@@ -26,9 +27,10 @@ export function countRows(locale: Locale, { sizes }: Pick<ViewGarment, 'sizes'>)
   });
 }
 
-function bandWords(locale: Locale, ageBand: AgeBand, styleName: string | undefined): string {
+function bandWords(locale: Locale, size: ViewSize): string {
   const t = translatorFor(locale, 'specification');
-  const band = t(`band.${ageBand}`);
+  const { ageBand, styleName, widthMeasure } = size;
+  const band = widthMeasure === 'panelWidth' && ageBand === 'adult' ? t('band.none') : t(`band.${ageBand}`);
   return styleName === undefined ? band : t('bandOfStyle', { band, style: styleName });
 }
 
