@@ -4,7 +4,10 @@ import { SIDES } from '@/lib/domain/garment/flat';
 import { type PictureName, pictureFileName, readPictureFileName } from '@/lib/domain/revision/picture-name';
 
 const names = fc.oneof<fc.Arbitrary<PictureName>[]>(
-  fc.record({ kind: fc.constantFrom('scene' as const, 'photograph' as const), sha256: fc.stringMatching(/^[0-9a-f]{64}$/) }),
+  fc.record({
+    kind: fc.constantFrom('scene' as const, 'photograph' as const),
+    sha256: fc.stringMatching(/^[0-9a-f]{64}$/),
+  }),
   fc.record({
     kind: fc.constant('line' as const),
     garmentId: fc.string({ minLength: 1, maxLength: 64, unit: 'grapheme-ascii' }),
