@@ -1,4 +1,5 @@
 import { execFileSync } from 'node:child_process';
+import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import type { RunningServer } from './fixtures/server';
 import { expect, journey as test, watchPage } from './fixtures/shop';
@@ -57,11 +58,15 @@ test('garments of several kinds are added, counted and laid out', async ({ page,
     await expect(form.getByRole('img', { name: 'Front of the Tote, size Regular' })).toBeVisible();
     await expect(form.getByLabel('Name', { exact: true })).toHaveValue('Coach hood');
     await expect(form.getByRole('group', { name: 'Also under this garment' })).toHaveCount(0);
+    await form.getByLabel('What it is').selectOption({ label: 'Raglan · S to 3XL' });
+    await expect(form.getByLabel('Sleeves and collar')).toBeVisible();
+    const found = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa']).analyze();
+    expect(found.violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
   });
 
   await test.step('a raglan in two cloths', async () => {
     await job.addGarment({ style: 'Raglan · S to 3XL', name: 'Crew raglan', cloth: 'Natural', second: 'Navy' });
-    await expect(job.garment('Crew raglan')).toContainText('Natural, sleeves and collar Navy');
+    await expect(job.garment('Crew raglan')).toContainText('Natural with Navy sleeves and collar');
     await job.enterCounts({ 'Adult sizes': { M: 3 } }, 'Crew raglan');
   });
 
@@ -86,7 +91,7 @@ test('garments of several kinds are added, counted and laid out', async ({ page,
     await page.getByRole('link', { name: 'Layout table' }).click();
     await expect(table.paper).toBeVisible();
     for (const [garment, side] of [
-      ['Crew raglan, Natural', 'Left sleeve'],
+      ['Crew raglan, Natural with Navy sleeves and collar', 'Left sleeve'],
       ['Zip hood, Forest green', 'Left sleeve'],
       ['Tote, Natural', 'Front'],
     ] as const) {
@@ -184,7 +189,7 @@ test('a garment is added without scripts', async ({ browser, shop }) => {
   await form.getByLabel('Sleeves and collar').selectOption({ label: 'Red' });
   await form.getByLabel('Name', { exact: true }).fill('Plain raglan');
   await form.getByRole('button', { name: 'Add the garment' }).click();
-  await expect(job.garment('Plain raglan')).toContainText('White, sleeves and collar Red');
+  await expect(job.garment('Plain raglan')).toContainText('White with Red sleeves and collar');
   await expect(job.garment('Plain raglan').getByRole('group', { name: 'Youth sizes' })).toBeVisible();
   expect(seen).toEqual([]);
   await context.close();
