@@ -47,7 +47,7 @@ export function SettingForm(props: SettingFormProps) {
   const t = useTranslations('photographs');
   const [state, send] = useActionState(action, unsent());
   const [marked, setMarked] = useState(() => startingMarks(saved, pairs[0], picture, flat));
-  const [keptAs, setKeptAs] = useState<PhotographSetting | null>(null);
+  const [sentAs, setSentAs] = useState<PhotographSetting | null>(null);
   const set = setToScale(marked, picture, flat);
   const taken = set.ok && marked.check ? takenUm(set.matrix, marked.check) : null;
   const placeOf = (name: FlatPointName) => placeWords(t, flat.side, name);
@@ -59,10 +59,12 @@ export function SettingForm(props: SettingFormProps) {
     D: t('setting.widthD'),
   };
   const move = (mark: Mark, at: { x: number; y: number }) => setMarked((now) => withMark(now, mark, at, picture));
-  const isKept = state.done && keptAs !== null && same(keptAs, marked);
+  // What came of the points that were sent is not said of others.
+  const isAsSent = sentAs !== null && same(sentAs, marked);
+  const refusal = isAsSent ? state.refusal : null;
   const tape = set.ok ? formatLength(set.tapeUm, unit) : null;
   return (
-    <form action={send} className={styles.setting} onSubmit={() => setKeptAs(marked)}>
+    <form action={send} className={styles.setting} onSubmit={() => setSentAs(marked)}>
       <div className={styles.picture}>
         <MarkedPicture
           src={src}
@@ -84,7 +86,9 @@ export function SettingForm(props: SettingFormProps) {
         <p className={styles.keys}>{t('setting.keys')}</p>
       </div>
       <div className={styles.slip}>
-        <FormProblems state={state} title={null} mistakes={[]} refusal={refusalWords(t, state.refusal)} />
+        {refusal === null ? null : (
+          <FormProblems state={state} title={null} mistakes={[]} refusal={refusalWords(t, refusal)} />
+        )}
         <SelectField
           name="places"
           label={t('setting.places')}
@@ -114,9 +118,9 @@ export function SettingForm(props: SettingFormProps) {
           <p className={styles.reading}>
             {t('setting.tape', { size, tape: formatLength(set.tapeUm, unit) })} {scaleWords(t, set, unit)}
           </p>
-        ) : (
+        ) : refusal === null ? (
           <FormNotice kind="look" title={refusalWords(t, set.reason)} />
-        )}
+        ) : null}
         {width ? (
           <CheckFields
             width={width}
@@ -133,7 +137,7 @@ export function SettingForm(props: SettingFormProps) {
             {t('setting.save')}
           </SubmitButton>
           <span role="status" className={styles.kept}>
-            {isKept ? `✓ ${t('setting.saved')}` : null}
+            {state.done && isAsSent ? `✓ ${t('setting.saved')}` : null}
           </span>
         </div>
       </div>

@@ -2,7 +2,7 @@ import type { Side } from '../garment/flat';
 import { sidesOf } from '../garment/kinds';
 import type { Garment, GarmentBlank, LayoutDocument, SizeKey } from './document';
 import { withGarment } from './garment-members';
-import { type Photograph, type PhotographSetting, type PictureSize, setToScale } from './photograph';
+import { type Photograph, type PhotographSetting, type PictureSize, photographSchema, setToScale } from './photograph';
 import { flatOf, type Scene, type SceneKey, type Shape } from './scene';
 
 /** A photograph under a scene, in place of the drawn cloth. It is never part of a sealed scene. */
@@ -101,5 +101,6 @@ function setOn(
   const size = blank.sizes.find(({ sizeId }) => sizeId === photograph.sizeId);
   if (!size || !sidesOf(blank.kind).includes(photograph.side)) return [];
   const set = setToScale(setting, photograph, flatOf(blank.kind, size, photograph.side));
-  return set.ok ? [{ ...photograph, matrix: [...set.matrix] as Photograph['matrix'] }] : [];
+  // Read back as a layout reads it, so that one taken up again is the same text.
+  return set.ok ? [photographSchema.parse({ ...photograph, matrix: [...set.matrix] })] : [];
 }
