@@ -1,7 +1,7 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { type ReactNode, useCallback, useMemo, useState } from 'react';
+import { memo, type ReactNode, useCallback, useMemo, useState } from 'react';
 import { useTranslations } from 'use-intl';
 import type { Side } from '@/lib/domain/garment/flat';
 import type { LayoutDocument, SizeKey } from '@/lib/domain/layout/document';
@@ -31,6 +31,10 @@ import { useSaid } from './use-said';
 import { useTableCommands } from './use-table-commands';
 import { useStoredTable, useTableKept } from './use-table-store';
 import { viewActs } from './view-acts';
+
+// A drag changes nothing in these, so they are not gone through at each move.
+const StillHeader = memo(TableHeader);
+const StillSides = memo(GarmentSides);
 
 /** What the line along the top shows: every size of one garment, one of them chosen. */
 export type LineView = {
@@ -112,7 +116,7 @@ function LaidOutTable({
   const onKeyDown = useMemo(() => tableKeys(perform, acts, list), [perform, acts, list]);
   return (
     <div className={styles.page} onKeyDown={onKeyDown}>
-      <TableHeader
+      <StillHeader
         job={job}
         saving={saving}
         undo={history.past.at(-1)?.label ?? null}
@@ -135,7 +139,7 @@ function LaidOutTable({
               change={change}
               href={href}
               onFiles={(files) => void takeDropped(files)}
-              beside={<GarmentSides editor={editor} change={change} />}
+              beside={<StillSides editor={settled} change={change} />}
             >
               <TableSlips
                 {...{ change, perform, phoneCode, href, pictures, progress, add, takeIn, place }}

@@ -1,12 +1,14 @@
-import { memo, useMemo, useState } from 'react';
+import { type ComponentProps, memo, useMemo, useState } from 'react';
 import { Stage } from 'react-konva';
 import { clothColours } from '@/lib/domain/garment/cloth-colours';
 import type { LayoutDocument, Print } from '@/lib/domain/layout/document';
-import { composeScene, printsOn, type Scene } from '@/lib/domain/layout/scene';
+import { composePrints, composeScene, printsOn, type Scene } from '@/lib/domain/layout/scene';
 import { type Tape, tapeShapes } from '@/lib/domain/layout/tape';
 import type { LengthUnit } from '@/lib/domain/measure/length';
+import { areaAround, pictureCorners, tapeEnds, tapeReachMm } from '@/lib/editor/moving-area';
 import type { Selection } from '@/lib/editor/selection';
 import type { Viewport } from '@/lib/editor/viewport';
+import styles from './paper.module.css';
 import { SceneLayer } from './scene-layer';
 
 type PaperSceneProps = {
@@ -20,67 +22,98 @@ type PaperSceneProps = {
   href: (sha256: string) => string;
 };
 
-const PRINT = ['print'] as const;
 const NONE: readonly Print[] = [];
 
 /**
  * The garment that lies on the paper, its prints and the tapes on it: pictures only, nothing here is asked where it is.
- * What lies under and over the print in hand are layers of their own, so that a drag draws one picture at each frame.
+ * What lies under and over the print in hand stays as it is drawn while that print moves, and the print and its tapes are
+ * drawn on stages no larger than they are: the less of the window changes at each frame, the sooner it is shown.
  */
 export function PaperScene({ layout, selection, tapes, unit, viewport, widthPx, heightPx, href }: PaperSceneProps) {
   const { garments } = layout;
-  const { printId } = selection;
   const here = printsOn(layout, selection);
-  const at = here.findIndex((print) => print.printId === printId);
+  const at = here.findIndex(({ printId }) => printId === selection.printId);
   const under = useSameList(at < 0 ? here : here.slice(0, at));
-  const print = here[at];
-  const inHand = useMemo(() => (print ? [print] : NONE), [print]);
   const over = useSameList(at < 0 ? NONE : here.slice(at + 1));
-  const hex = garments.find(({ garmentId }) => garmentId === selection.garmentId)?.cloth.hex ?? '#FFFFFF';
+  const inHand = here[at];
+  const { garmentId, size, side } = selection;
+  const prints = useMemo(
+    () => composePrints({ garments, prints: inHand ? [inHand] : [] }, { garmentId, size, side, lineId: null }),
+    [garments, inHand, garmentId, size, side],
+  );
+  const hex = garments.find((garment) => garment.garmentId === garmentId)?.cloth.hex ?? '#FFFFFF';
   const laid = useMemo(() => {
     const leaderHex = clothColours(hex).seam;
-    return { shapes: tapes.flatMap((tape) => tapeShapes(tape, unit, leaderHex)) };
+    return tapes.flatMap((tape) => tapeShapes(tape, unit, leaderHex));
   }, [tapes, unit, hex]);
-  const { pxPerMm, xPx, yPx } = viewport;
-  const seen = { garments, selection, pxPerMm, xPx, yPx, href };
-  return (
-    <Stage width={widthPx} height={heightPx} listening={false}>
-      <PrintsLayer {...seen} prints={under} withCloth />
-      <PrintsLayer {...seen} prints={inHand} />
-      {over.length > 0 ? <PrintsLayer {...seen} prints={over} /> : null}
-      <SceneLayer scene={laid} pxPerMm={pxPerMm} originPx={{ x: xPx, y: yPx }} href={href} />
-    </Stage>
+  const still = { garments, selection, viewport, widthPx, heightPx, href };
+  const moving = { viewport, widthPx, heightPx, href };
+  const corners = prints.flatMap(pictureCorners);
+  const ends = tapeEnds(tapes);
+  const reach = tapeReachMm(tapes);
+  // Where nothing lies over the print, it and its tapes are one picture.
+  return over.length === 0 ? (
+    <>
+      <StillStage {...still} prints={under} withCloth />
+      <MovingStage {...moving} shapes={[...prints, ...laid]} points={[...corners, ...ends]} aroundMm={reach} />
+    </>
+  ) : (
+    <>
+      <StillStage {...still} prints={under} withCloth />
+      <MovingStage {...moving} shapes={prints} points={corners} aroundMm={0} />
+      <StillStage {...still} prints={over} />
+      <MovingStage {...moving} shapes={laid} points={ends} aroundMm={reach} />
+    </>
   );
 }
 
-type PrintsLayerProps = {
+type StageProps = Pick<PaperSceneProps, 'viewport' | 'widthPx' | 'heightPx' | 'href'>;
+
+type StillStageProps = StageProps & {
   garments: LayoutDocument['garments'];
-  prints: readonly Print[];
   selection: Selection;
+  prints: readonly Print[];
   /** The garment itself lies under these prints. */
   withCloth?: boolean;
-  pxPerMm: number;
-  xPx: number;
-  yPx: number;
-  href: (sha256: string) => string;
 };
 
-/** Some prints of the side, drawn again only when one of them changed. */
-const PrintsLayer = memo(function PrintsLayer({
-  garments,
-  prints,
-  selection: { garmentId, size, side },
-  withCloth = false,
-  xPx,
-  yPx,
-  ...rest
-}: PrintsLayerProps) {
-  const scene: Scene = useMemo(
-    () => composeScene({ garments, prints: [...prints] }, { garmentId, size, side, lineId: null }),
-    [garments, prints, garmentId, size, side],
+/** Prints that stay where they are, drawn again only when one of them changed or the paper is seen otherwise. */
+const StillStage = memo(function StillStage(props: StillStageProps) {
+  const { garments, selection, prints, withCloth = false, viewport, widthPx, heightPx, href } = props;
+  const { garmentId, size, side } = selection;
+  const scene: Pick<Scene, 'shapes'> = useMemo(() => {
+    const [layout, key] = [
+      { garments, prints: [...prints] },
+      { garmentId, size, side, lineId: null },
+    ];
+    return withCloth ? composeScene(layout, key) : { shapes: composePrints(layout, key) };
+  }, [garments, prints, withCloth, garmentId, size, side]);
+  const originPx = { x: viewport.xPx, y: viewport.yPx };
+  return (
+    <Stage className={styles.stage} width={widthPx} height={heightPx} listening={false}>
+      <SceneLayer {...{ scene, originPx, href }} pxPerMm={viewport.pxPerMm} />
+    </Stage>
   );
-  return <SceneLayer {...rest} scene={scene} layers={withCloth ? undefined : PRINT} originPx={{ x: xPx, y: yPx }} />;
 });
+
+type MovingStageProps = StageProps & {
+  shapes: Scene['shapes'];
+  /** What the stage has to hold, mm on the flat, and how much around it. */
+  points: Parameters<typeof areaAround>[0];
+  aroundMm: number;
+};
+
+/** What moves with the print in hand, on a stage just large enough. */
+function MovingStage({ shapes, points, aroundMm, viewport, widthPx, heightPx, href }: MovingStageProps) {
+  const area = areaAround(points, aroundMm, viewport, { width: widthPx, height: heightPx });
+  const place: ComponentProps<'div'>['style'] = { transform: `translate(${area.x}px, ${area.y}px)` };
+  const originPx = { x: viewport.xPx - area.x, y: viewport.yPx - area.y };
+  return (
+    <Stage className={styles.stage} style={place} width={area.width} height={area.height} listening={false}>
+      <SceneLayer scene={{ shapes }} {...{ originPx, href }} pxPerMm={viewport.pxPerMm} />
+    </Stage>
+  );
+}
 
 /** The list from before while it holds the very same things. */
 function useSameList<Item>(list: readonly Item[]): readonly Item[] {

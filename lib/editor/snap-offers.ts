@@ -1,9 +1,10 @@
-import { pointOf } from '@/lib/domain/garment/flat';
+import { type FrozenFlat, pointOf } from '@/lib/domain/garment/flat';
 import type { Box } from '@/lib/domain/geometry/box';
-import type { LayoutDocument, Print } from '@/lib/domain/layout/document';
+import type { LayoutDocument, Print, SizeKey } from '@/lib/domain/layout/document';
 import { LOCATIONS } from '@/lib/domain/layout/locations';
 import { acrossSign, placeArt } from '@/lib/domain/layout/placement';
 import { placedPrint, printsOn } from '@/lib/domain/layout/scene';
+import { sameSize } from '@/lib/domain/layout/sizes';
 import { type Micrometres, mmFromUm, umFromMm } from '@/lib/domain/measure/length';
 import { type ChosenPrint, chosenPrint, printInHand } from './chosen-print';
 import type { TableState } from './command';
@@ -81,7 +82,20 @@ function neighbourBoxes(state: TableState, { print, flat }: ChosenPrint, unseen:
   if (!selection) return [];
   return printsOn(layout, selection)
     .filter((other) => !keepsUnder(layout, other, print.printId) && !unseen.includes(other.printId))
-    .map((other) => placedPrint(other, selection.size, flat).inkBox);
+    .map((other) => boxOn(other, selection.size, flat));
+}
+
+const boxes = new WeakMap<Print, WeakMap<FrozenFlat, { readonly size: SizeKey; readonly box: Box }>>();
+
+/** Prints that lie still are asked for at each move of a drag: each is set down once. */
+function boxOn(print: Print, size: SizeKey, flat: FrozenFlat): Box {
+  const byFlat = boxes.get(print) ?? new WeakMap<FrozenFlat, { readonly size: SizeKey; readonly box: Box }>();
+  boxes.set(print, byFlat);
+  const known = byFlat.get(flat);
+  if (known && sameSize(known.size, size)) return known.box;
+  const box = placedPrint(print, size, flat).inkBox;
+  byFlat.set(flat, { size, box });
+  return box;
 }
 
 /** Whether a print is the other one, or keeps under it, or under one that does. */

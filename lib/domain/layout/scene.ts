@@ -84,8 +84,15 @@ export function composeScene(layout: Pick<LayoutDocument, 'garments' | 'prints'>
     lineId: key.lineId,
     salt: null,
     box: flat.box,
-    shapes: [...clothShapes(flat, garment), ...printsOn(layout, key).map((print) => printShape(print, key.size, flat))],
+    shapes: [...clothShapes(flat, garment), ...composePrints(layout, key)],
   };
+}
+
+/** Of a scene, the prints alone: for surfaces on which the cloth lies already. */
+export function composePrints(layout: Pick<LayoutDocument, 'garments' | 'prints'>, key: SceneKey): ImageShape[] {
+  const { blank, size } = sizeOf(garmentOf(layout, key.garmentId), key.size);
+  const flat = flatOf(blank.kind, size, key.side);
+  return printsOn(layout, key).map((print) => printShape(print, key.size, flat));
 }
 
 /** The prints on one side of a garment, in the order they are painted. */

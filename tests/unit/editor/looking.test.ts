@@ -7,6 +7,7 @@ import { umFromInches } from '@/lib/domain/measure/length';
 import { printInHand } from '@/lib/editor/chosen-print';
 import { setDrop } from '@/lib/editor/commands/place-print';
 import { setWidth } from '@/lib/editor/commands/size-print';
+import { areaAround } from '@/lib/editor/moving-area';
 import { nearestSeam } from '@/lib/editor/nearest-seam';
 import { paperFindings } from '@/lib/editor/paper-findings';
 import { readDotsPerMm, realPxPerMm, WALLET_CARD_MM } from '@/lib/editor/real-size';
@@ -154,5 +155,32 @@ describe('what is said of prints on the paper', () => {
       expect(y).toBeGreaterThanOrEqual(inkBox.y - 1);
       expect(y).toBeLessThanOrEqual(inkBox.y + inkBox.height + 1);
     }
+  });
+});
+
+describe('the part of the paper that moves with a print', () => {
+  it('holds all of what moves that is on the paper, and is never far larger', () => {
+    const paper = { width: 1_440, height: 700 };
+    const on = fc.record({
+      x: fc.double({ min: -200, max: 900, noNaN: true }),
+      y: fc.double({ min: -100, max: 700, noNaN: true }),
+    });
+    const viewport = { pxPerMm: 0.9, xPx: 300, yPx: 60 };
+    fc.assert(
+      fc.property(
+        fc.array(on, { minLength: 1, maxLength: 9 }),
+        fc.double({ min: 0, max: 20, noNaN: true }),
+        (points, mm) => {
+          const area = areaAround(points, mm, viewport, paper);
+          const shown = points.map((point) => pxAt(viewport, point));
+          const isIn = (at: number, most: number, from: number, length: number) =>
+            at < 0 || at > most || (at >= from && at <= from + length);
+          expect(shown.every(({ x }) => isIn(x, paper.width, area.x, area.width))).toBe(true);
+          expect(shown.every(({ y }) => isIn(y, paper.height, area.y, area.height))).toBe(true);
+          const spread = Math.max(...shown.map(({ x }) => x)) - Math.min(...shown.map(({ x }) => x));
+          expect(area.width).toBeLessThanOrEqual(spread + 2 * (mm * 0.9 + 3) + 2 + 64);
+        },
+      ),
+    );
   });
 });
