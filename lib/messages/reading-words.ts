@@ -50,9 +50,17 @@ export function acrossWords(t: ReadingsTranslator, across: PrintReading['across'
   return t(`across.${across.towards}`, { length: formatLength(across.um, unit) });
 }
 
-/** A size as it is said: `M`, `Youth M`, `M (Heavy tee)`. */
+/** How a supplier's label may name its age band itself: `YM`, `Y-2XL`, `Youth M`, `Toddler 2T`; in spans too: `YS–YXL`. */
+const BAND_IN_LABEL: Readonly<Partial<Record<AgeBand, RegExp>>> = {
+  youth: /\b(?:youth\s+|y[\s-]?(?=\d?x*[sml]\b))/gi,
+  toddler: /\btoddlers?\s+/gi,
+  infant: /\binfants?\s+/gi,
+};
+
+/** A size as it is said: `M`, `Youth M`, `M (Heavy tee)`; the band once, though the label names it too. */
 export function sizeWords(t: ReadingsTranslator, { ageBand, label, styleName }: SizeName): string {
-  const size = t(`size.${ageBand}`, { label });
+  const named = BAND_IN_LABEL[ageBand];
+  const size = t(`size.${ageBand}`, { label: named ? label.replace(named, '') : label });
   return styleName === undefined ? size : t('sizeOfStyle', { size, style: styleName });
 }
 

@@ -62,6 +62,21 @@ describe('the words of a reading', () => {
     ]);
   });
 
+  // Labels as suppliers write them: from memory, no source.
+  it.each([
+    ['youth', 'YM', 'Youth M'],
+    ['youth', 'Y-2XL', 'Youth 2XL'],
+    ['youth', 'YS–YXL', 'Youth S–XL'],
+    ['youth', 'Youth L', 'Youth L'],
+    ['youth', 'Yearling', 'Youth Yearling'],
+    ['youth', '10', 'Youth 10'],
+    ['toddler', 'Toddler 2T', 'Toddler 2T'],
+    ['infant', 'NB', 'Infant NB'],
+    ['adult', 'YM', 'YM'],
+  ] as const)('says the band of the %s size %s once', (ageBand, label, words) => {
+    expect(sizeWords(t, { ageBand, label })).toBe(words);
+  });
+
   it('says a chest width as it is measured on a shirt lying flat', () => {
     expect(chestWords(t, umFromInches(20.5), 'in')).toBe('20 1/2 in across the chest');
     expect(chestWords(t, umFromInches(12), 'in', 'thighWidth')).toBe('12 in across the thigh');
