@@ -19,8 +19,10 @@ export function AlsoUnder({ formId, style, offered, typed }: AlsoUnderProps) {
   const ofKind = offered.filter(
     ({ kind, styleId, middle }) => kind === style.kind && styleId !== style.styleId && middle !== null,
   );
-  // Another age band is more likely wanted than a second chart of the same one.
-  const others = ofKind.toSorted((a, b) => Number(a.ageBand === style.ageBand) - Number(b.ageBand === style.ageBand));
+  // Another age band is more likely wanted than a second chart of the same one, and of the style's own name first.
+  const rank = (other: OfferedStyle) =>
+    2 * Number(other.ageBand === style.ageBand) + Number(!isNamedAlike(other.name, style.name));
+  const others = ofKind.toSorted((a, b) => rank(a) - rank(b));
   if (others.length === 0) return null;
   return (
     <FieldGroup inline id={`${formId}-also`} label={t('also')} hint={t('alsoHint')}>
@@ -41,4 +43,9 @@ export function AlsoUnder({ formId, style, offered, typed }: AlsoUnderProps) {
       </div>
     </FieldGroup>
   );
+}
+
+/** `River tee` and `River tee, youth`. */
+function isNamedAlike(one: string, other: string): boolean {
+  return one.startsWith(other) || other.startsWith(one);
 }
