@@ -38,6 +38,7 @@ export function thingsMissing(shop: Pick<Shop, 'locale'>, job: JobView): ThingTo
 /** What the maker should look at before sending, though it can be sent: soft prints, prints near a seam, bare garments, garments without counts. */
 export function thingsToLookAt(shop: Pick<Shop, 'locale' | 'unit'>, job: JobView): string[] {
   const t = translatorFor(shop.locale, 'send.look');
+  const readings = translatorFor(shop.locale, 'readings');
   const { garments, prints } = job.draft.layout;
   return [
     ...prints.flatMap((print) => {
@@ -50,7 +51,7 @@ export function thingsToLookAt(shop: Pick<Shop, 'locale' | 'unit'>, job: JobView
         sharp: formatLimit(sharpUm, shop.unit),
         fair: formatLimit(fairUm, shop.unit),
       };
-      return [t('soft', { print: print.name, ...lengths })];
+      return [t('soft', { print: print.name, place: readings(`place.${print.locationId}`), ...lengths })];
     }),
     ...fitToLookAt(shop, job.draft.layout),
     ...garments
