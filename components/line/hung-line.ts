@@ -9,9 +9,10 @@ export type HungPlace = {
   readonly line: readonly [left: number, middle: number, right: number];
 };
 
-/** Room around a garment, and above the line for the pegs, mm (by eye). */
+/** Room around a garment, above the line for the pegs, and above a hood, mm (by eye). */
 const BESIDE_MM = 55;
 const ABOVE_MM = 92;
+const ABOVE_HOOD_MM = 10;
 const BELOW_MM = 14;
 /** How far the line sags in the middle, mm of the garments on it (by eye). */
 const SAG_MM = 60;
@@ -28,7 +29,10 @@ const SAG_MM = 60;
  */
 export function hungLine(flats: readonly Pick<FrozenFlat, 'box' | 'points'>[]): HungPlace[] {
   const bottom = Math.max(...flats.map(({ box, points }) => box.y + box.height - pegHeight({ box, points })));
-  const height = ABOVE_MM + SAG_MM + bottom + BELOW_MM;
+  // A hood stands up over the line.
+  const hood = Math.max(...flats.map((flat) => pegHeight(flat) - flat.box.y));
+  const above = Math.max(ABOVE_MM, hood + ABOVE_HOOD_MM);
+  const height = above + SAG_MM + bottom + BELOW_MM;
   return flats.map((flat, index) => {
     const [left, middle, right] = [index, index + 0.5, index + 1].map((at) => sagAt(at / flats.length)) as [
       number,
@@ -36,9 +40,9 @@ export function hungLine(flats: readonly Pick<FrozenFlat, 'box' | 'points'>[]): 
       number,
     ];
     const pegY = pegHeight(flat);
-    const top = pegY - ABOVE_MM - middle;
+    const top = pegY - above - middle;
     const halfWidth = flat.box.width / 2 + BESIDE_MM;
-    const lineAt = (sag: number) => top + ABOVE_MM + sag;
+    const lineAt = (sag: number) => top + above + sag;
     const pegX = pegReach(flat);
     return {
       box: { x: flat.box.x + flat.box.width / 2 - halfWidth, y: top, width: 2 * halfWidth, height },

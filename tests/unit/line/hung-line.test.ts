@@ -1,22 +1,29 @@
 import { describe, expect, it } from 'vitest';
 import { hungLine } from '@/components/line/hung-line';
 import { flatOf } from '@/lib/domain/layout/scene';
-import { offeredSizes } from '@/lib/domain/layout/sizes';
+import { garmentOf, offeredSizes } from '@/lib/domain/layout/sizes';
+import { hung as blankOf, oneGarment } from '../layout/hung-sample';
 import { teeWithPrints } from '../layout/sample-layout';
 
 const flats = teeWithPrints([])
   .garments.flatMap(offeredSizes)
   .map(({ blank, size }) => flatOf(blank.kind, size, 'front'));
 const hung = hungLine(flats);
+const hoods = offeredSizes(garmentOf(oneGarment(blankOf('pullover-hood-adult')), 'tee')).map(({ blank, size }) =>
+  flatOf(blank.kind, size, 'front'),
+);
 
 describe('the line', () => {
   it('gives all sizes places of one height, so that they hang at one scale', () => {
     expect(new Set(hung.map(({ box }) => Math.round(box.height * 1000))).size).toBe(1);
   });
 
-  it('shows each garment whole', () => {
-    for (const [index, { box }] of hung.entries()) {
-      const own = flats[index]?.box;
+  it.each([
+    ['each garment', flats],
+    ['each hood', hoods],
+  ])('shows %s whole', (_what, shown) => {
+    for (const [index, { box }] of hungLine(shown).entries()) {
+      const own = shown[index]?.box;
       if (!own) throw new Error(`no flat ${index}`);
       expect(box.x).toBeLessThanOrEqual(own.x);
       expect(box.x + box.width).toBeGreaterThanOrEqual(own.x + own.width);
