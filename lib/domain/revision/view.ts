@@ -137,14 +137,16 @@ function viewPrints(layout: LayoutDocument, key: FrozenScene['key']): ViewSide['
   return printsOn(layout, key).map((print) => {
     const group = groupFor(print, key.size);
     const { fitNote } = print;
+    const fit = viewFit(print, offered);
     return {
       printId: print.printId,
       groupId: group.groupId,
       name: print.name,
       locationId: print.locationId,
       reading: printReading(print, group),
-      fit: viewFit(print, offered),
-      ...(fitNote ? { fitNote } : {}),
+      fit,
+      // The note says why it lies over a line; where it lies clear there is nothing to say.
+      ...(fitNote && fit.stops.length > 0 ? { fitNote } : {}),
     };
   });
 }
