@@ -24,6 +24,7 @@ import { Paper } from './paper';
 import { TableHeader, type TableJob } from './table-header';
 import { tableKeys } from './table-keys';
 import { TableSlips } from './table-slips';
+import { toAddPicture } from './to-add-picture';
 import { useAtRest } from './use-at-rest';
 import { useDraftKeeper } from './use-draft-keeper';
 import { usePictures } from './use-pictures';
@@ -182,13 +183,6 @@ function LaidOutTable({
       ) : null}
     </div>
   );
-}
-
-/** Goes to the slip that adds a picture, wherever it is on the page. */
-function toAddPicture(): void {
-  const slip = document.getElementById('add-picture');
-  slip?.scrollIntoView({ block: 'nearest' });
-  slip?.focus({ preventScroll: true });
 }
 
 /** Presses the button that shows a code for the phone: its dialog is the button's own. */

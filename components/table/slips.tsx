@@ -6,6 +6,7 @@ import { type TableEditor, tableState, wholeLayout } from '@/lib/editor/table-ed
 import { CopySide } from './copy-side';
 import { Slip } from './slip';
 import styles from './slips.module.css';
+import { toAddPicture } from './to-add-picture';
 import type { Change } from './use-reading';
 import type { Perform } from './use-table-commands';
 
@@ -39,6 +40,11 @@ export function Slips({ editor, change, perform, children }: SlipsProps) {
     <div className={styles.slips}>
       <h2 className="visually-hidden">{t('title')}</h2>
       {here.length + elsewhere.length === 0 ? <p className={styles.none}>{t('none')}</p> : null}
+      {here.length + elsewhere.length > 0 && !editor.locked ? (
+        <button type="button" className={styles.toAdd} onClick={toAddPicture}>
+          {t('another')}
+        </button>
+      ) : null}
       {here.length > 0 ? (
         <ol className={styles.pile} aria-label={t('pile', { side })}>
           {here.map((print) => (
