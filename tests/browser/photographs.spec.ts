@@ -190,7 +190,7 @@ test('a blank is photographed, set to scale, and shown to the customer on cloth'
     const photograph = customer.getByRole('img', { name: /^On the shop’s photograph\. Front/ });
     await expect(drawn).toBeVisible();
     await expect(photograph).toBeHidden();
-    await customer.getByText('Photograph', { exact: true }).click();
+    await customer.getByRole('radio', { name: 'Photograph' }).check();
     await expect(drawn).toBeHidden();
     await expect(photograph).toBeVisible();
     await expect(
@@ -198,7 +198,7 @@ test('a blank is photographed, set to scale, and shown to the customer on cloth'
     ).toBeVisible();
     const size = () => photograph.evaluate((image) => (image instanceof HTMLImageElement ? image.naturalWidth : 0));
     await expect.poll(size).toBe(1_100);
-    await expect(customer.getByText('Photograph', { exact: true })).toHaveCount(1);
+    await expect(customer.getByRole('radio', { name: 'Photograph' })).toHaveCount(1);
     expect(await customer.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
     expect(seen).toEqual([]);
     await context.close();
