@@ -1,4 +1,4 @@
-import type { WidthMeasure } from '@/lib/domain/garment/kinds';
+import type { AgeBand, WidthMeasure } from '@/lib/domain/garment/kinds';
 import type { PrintReading } from '@/lib/domain/layout/readings';
 import type { SizeName } from '@/lib/domain/layout/sizes';
 import { formatLength } from '@/lib/domain/measure/format-length';
