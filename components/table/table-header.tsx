@@ -15,8 +15,8 @@ export type TableJob = {
   readonly jobId: string;
   readonly title: string;
   readonly customerName: string;
-  /** What happens next with the job, in one sentence. */
-  readonly nextWords: string;
+  /** What happens next with the job, in one sentence; null where it happens on the table itself. */
+  readonly nextWords: string | null;
   /** The number the next revision gets. */
   readonly nextNumber: number;
 };
@@ -58,7 +58,7 @@ export const TableHeader = memo(function TableHeader({
       <div className={styles.words}>
         <h1 className={styles.title}>{job.title}</h1>
         <p className={styles.customer}>{job.customerName}</p>
-        <p className={styles.next}>{job.nextWords}</p>
+        {job.nextWords === null ? null : <p className={styles.next}>{job.nextWords}</p>}
       </div>
       <div className={styles.doing}>
         {locked ? null : (

@@ -36,7 +36,8 @@ export default async function TablePage({ params }: TablePageProps) {
           jobId,
           title: job.title,
           customerName: job.customer.name,
-          nextWords: stepWords(translatorFor(shop.locale, 'bench'), job.step),
+          // Placing art is what happens here: said above the table, it would soon not be true any more.
+          nextWords: job.step.step === 'addArt' ? null : stepWords(translatorFor(shop.locale, 'bench'), job.step),
           nextNumber: (job.revisions[0]?.number ?? 0) + 1,
         }}
         unit={shop.unit}
