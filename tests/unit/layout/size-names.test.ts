@@ -1,14 +1,10 @@
 import { expect, it } from 'vitest';
-import { bandWords } from '@/app/(bench)/(pages)/jobs/[jobId]/garment-words';
-import { offeredStyles } from '@/app/(bench)/(pages)/jobs/[jobId]/offered-styles';
-import { countRows } from '@/app/(bench)/(pages)/jobs/[jobId]/revisions/[number]/specification/shown-specification';
-import { sizeToDraw } from '@/app/(bench)/(pages)/jobs/[jobId]/size-words';
+import { countRows } from '@/components/specification/count-rows';
 import { groupWords } from '@/components/table/group-words';
-import { GARMENT_KINDS } from '@/lib/domain/garment/kinds';
-import { STARTER_CHARTS } from '@/lib/domain/garment/starter-charts';
+import { GARMENT_KINDS, isSizedByWearer } from '@/lib/domain/garment/kinds';
 import type { GarmentBlank } from '@/lib/domain/layout/document';
 import { setCounts } from '@/lib/domain/layout/garment-edits';
-import { garmentOf, offeredSizes, sizeName } from '@/lib/domain/layout/sizes';
+import { garmentOf, middleOf, offeredSizes, sizeName } from '@/lib/domain/layout/sizes';
 import { frozenScenes } from '@/lib/domain/revision/frozen-scenes';
 import { viewGarmentSchema, viewGarments } from '@/lib/domain/revision/view';
 import { sizeWords } from '@/lib/messages/reading-words';
@@ -68,17 +64,14 @@ it('so do the sizes of a sent revision and the counts of its specification', () 
   ]);
 });
 
-it('a garment on a job is drawn in the size its form showed', () => {
-  const [tee] = offeredStyles('en', []);
-  const blank = hung(STARTER_CHARTS[0]?.id ?? '');
-  expect(blank.sizes.length % 2, 'a chart with two sizes in the middle').toBe(0);
-  expect(sizeToDraw(garmentOf(oneGarment(blank), 'tee')).size.sizeId).toBe(tee.middle?.sizeId);
+it('the one size that is drawn is the middle one, the smaller of two', () => {
+  expect(middleOf(['S', 'M', 'L'])).toBe('M');
+  expect(middleOf(['S', 'M', 'L', 'XL'])).toBe('M');
+  expect(middleOf([])).toBeUndefined();
 });
 
 it('sizes of what nobody wears in a size of their own go under no age', () => {
-  const ageless = GARMENT_KINDS.filter((kind) => bandWords('en', { kind, ageBand: 'adult' }) === 'Sizes');
-  expect(ageless).toEqual(['capFront', 'tote', 'apron', 'plainPanel']);
-  expect(bandWords('en', { kind: 'crewTee', ageBand: 'youth' })).toBe('Youth sizes');
+  expect(GARMENT_KINDS.filter((kind) => !isSizedByWearer(kind))).toEqual(['capFront', 'tote', 'apron', 'plainPanel']);
   const tote = hung('tote-adult', { blankId: 'tote' });
   const layout = setCounts(oneGarment(tote), 'tee', [
     { blankId: 'tote', sizeId: tote.sizes[0]?.sizeId ?? '', quantity: 4 },

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { Cautions } from '@/components/specification/cautions';
+import { countRows } from '@/components/specification/count-rows';
 import { PrintButton } from '@/components/specification/print-button';
 import { SheetPart, SpecificationSheet } from '@/components/specification/specification-sheet';
 import { SpecifiedGarment } from '@/components/specification/specified-garment';
@@ -17,7 +18,7 @@ import { shownAnswers } from '../../../shown-revisions';
 import { type RevisionPageParams, revisionOfPage } from '../load-page';
 import { middleSize, pictureAddress } from '../shown-garments';
 import { pressStop } from '../state-words';
-import { countRows, placementRows } from './shown-specification';
+import { placementRows } from './shown-specification';
 
 const CAUTIONS = ['platen', 'sheets', 'test', 'fabric', 'children', 'labels', 'art'] as const;
 

@@ -1,5 +1,4 @@
-import type { CountRow, PlacementRow } from '@/components/specification/specified-garment';
-import { AGE_BANDS } from '@/lib/domain/garment/kinds';
+import type { PlacementRow } from '@/components/specification/specified-garment';
 import { formatLength } from '@/lib/domain/measure/format-length';
 import type { LengthUnit } from '@/lib/domain/measure/length';
 import type { ViewGarment, ViewSide } from '@/lib/domain/revision/view';
@@ -9,30 +8,6 @@ import { translatorFor } from '@/lib/messages/translator';
 
 type ViewSize = ViewGarment['sizes'][number];
 type ViewPrint = ViewSide['prints'][number];
-
-/** How many of each size, one row a band; where two styles are for one band, a row for each. */
-export function countRows(locale: Locale, { sizes }: Pick<ViewGarment, 'sizes'>): CountRow[] {
-  return AGE_BANDS.flatMap((ageBand) => {
-    const ordered = sizes.filter((size) => size.ageBand === ageBand && size.quantity > 0);
-    const firsts = ordered.filter((size, at) => ordered.findIndex(({ blankId }) => blankId === size.blankId) === at);
-    return firsts.map((first) => {
-      const counted = ordered.filter(({ blankId }) => blankId === first.blankId);
-      return {
-        key: first.blankId,
-        band: bandWords(locale, first),
-        sizes: counted.map(({ label, quantity }) => ({ label, quantity })),
-        total: counted.reduce((sum, { quantity }) => sum + quantity, 0),
-      };
-    });
-  });
-}
-
-function bandWords(locale: Locale, size: ViewSize): string {
-  const t = translatorFor(locale, 'specification');
-  const { ageBand, styleName, widthMeasure } = size;
-  const band = widthMeasure === 'panelWidth' && ageBand === 'adult' ? t('band.none') : t(`band.${ageBand}`);
-  return styleName === undefined ? band : t('bandOfStyle', { band, style: styleName });
-}
 
 /** Every print of a garment in every size group, front first, in the unit the revision was sealed in. */
 export function placementRows(
