@@ -2,7 +2,6 @@
 
 import { useActionState } from 'react';
 import { useTranslations } from 'use-intl';
-import type { ButtonKind } from '../ui/button';
 import { FormProblems } from '../ui/form-problems';
 import { type FormAction, unsent } from '../ui/form-state';
 import { SubmitButton } from '../ui/submit-button';
@@ -25,22 +24,20 @@ export function PhotographChoice({ shown, offered, use, stop }: PhotographChoice
       <p>{shown === null ? t('offer', { what: offered ?? '' }) : t('shown', { what: shown })}</p>
       <div className={styles.buttons}>
         {offered === null ? null : <OneButton action={use} words={shown === null ? t('use') : t('again')} />}
-        {shown === null ? null : <OneButton action={stop} words={t('stop')} kind="quiet" />}
+        {shown === null ? null : <OneButton action={stop} words={t('stop')} />}
       </div>
     </div>
   );
 }
 
-function OneButton({ action, words, kind }: { action: FormAction; words: string; kind?: ButtonKind }) {
+function OneButton({ action, words }: { action: FormAction; words: string }) {
   const t = useTranslations('photographs.job');
   const [state, send] = useActionState(action, unsent());
   const refusal = state.refusal as 'locked' | 'noJob' | 'noGarment' | null;
   return (
     <form action={send}>
       <FormProblems state={state} title={null} mistakes={[]} refusal={refusal && t(`refused.${refusal}`)} />
-      <SubmitButton kind={kind} waiting={t('using')}>
-        {words}
-      </SubmitButton>
+      <SubmitButton waiting={t('using')}>{words}</SubmitButton>
     </form>
   );
 }
