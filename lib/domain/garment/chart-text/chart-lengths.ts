@@ -5,6 +5,7 @@ import type { ChartTable } from './chart-table';
 import { numberUnit, sentenceUnit } from './chart-unit';
 import { guessUnit } from './guess-unit';
 import { holdsLength, lengthOf, saysNothing } from './read-cell';
+import { strayLengths } from './stray-lengths';
 
 /** The unit of numbers whose heading and cell say none: the chart's own word, the maker's, or a guess that is said. */
 export function unitOfChart(
@@ -33,11 +34,11 @@ export function unitOfChart(
     return mm.ok ? [{ measure: means.measure, value: mmFromUm(mm.value) * means.share }] : [];
   });
   const guess = guessUnit(reads.kind, bare);
-  notes.push({ code: 'unitGuessed', ...guess });
+  if (bare.length > 0) notes.push({ code: 'unitGuessed', ...guess });
   return guess.unit;
 }
 
-/** The lengths of one line, cell by cell; a cell in another unit than most of its line is left out. */
+/** The lengths of one line, cell by cell; a cell that is in another unit than most of its line, by its word or by its size, is left out. */
 export function lengthsOfLine(
   table: ChartTable,
   { index, means }: MeasureLine,
@@ -58,6 +59,11 @@ export function lengthsOfLine(
     if (!read.ok) fault(read.code, index, size.index, about);
     else if ((unit ?? bareUnit) !== lineUnit) fault('mixedUnits', index, size.index, about);
     else lengths.set(size, roundUm(read.value * means.share));
+  }
+  for (const size of strayLengths(lengths)) {
+    if (numberUnit(table.cell(index, size.index)) !== null) continue;
+    fault('mixedUnits', index, size.index, { measure: means.measure, size: size.label });
+    lengths.delete(size);
   }
   return lengths;
 }

@@ -25,7 +25,7 @@ export const CHART_FAULTS = [
   'negative',
   /** Longer than any field takes. */
   'outOfRange',
-  /** A cell in another unit than the other cells of its measure. */
+  /** A cell in another unit than the other cells of its measure, by its word or by the size of its number. */
   'mixedUnits',
   /** A cost that is no amount with at most two decimals, or dearer than any blank. */
   'notACost',
@@ -108,7 +108,7 @@ export type ChartReading =
       readonly orientation: 'across' | 'down';
       readonly faults: readonly ChartFault[];
       readonly notes: readonly ChartNote[];
-      /** Titles, remarks and other lines without measures, as they stand. */
+      /** Titles, remarks and other lines without measures, as they stand, and headings of columns nothing was taken of. */
       readonly unknownRows: readonly string[];
     }
   | { readonly ok: false; readonly reason: (typeof CHART_REFUSALS)[number]; readonly unknownRows: readonly string[] };

@@ -1,6 +1,8 @@
 import type { GarmentKind } from '../kinds';
 import type { ChartGrid } from './chart-grid';
+import { unitAlone } from './chart-unit';
 import { type Heading, readHeading } from './measure-headings';
+import { holdsLength } from './read-cell';
 
 /** Where a cell stands in the text, from 1. */
 export type CellPlace = { readonly row: number; readonly column: number };
@@ -14,6 +16,8 @@ export type ChartTable = {
   readonly corner: string;
   /** Where the sizes stand, in the order of the text, with their labels. */
   readonly sizes: readonly { readonly index: number; readonly label: string }[];
+  /** Where the chart gives each line its unit in a cell of its own; null where it does not. */
+  readonly unitPlace: number | null;
   readonly cell: (line: number, size: number) => string;
   readonly placeOf: (line: number, size: number) => CellPlace;
   /** Line of the labels, place of the headings. */
@@ -76,11 +80,13 @@ function tableOf(
     const index = place + 1 + offset;
     return { index, label: cell(labelLine, index) };
   });
+  const below = lines.filter(({ index }) => index > labelLine);
   return {
     orientation,
-    lines: lines.filter(({ index }) => index > labelLine),
+    lines: below,
     corner: cell(labelLine, place),
     sizes,
+    unitPlace: placeOfUnits(below, sizes, cell),
     cell,
     placeOf: (line, size) =>
       orientation === 'across' ? { row: line + 1, column: size + 1 } : { row: size + 1, column: line + 1 },
@@ -89,12 +95,34 @@ function tableOf(
   };
 }
 
-/** The labels stand on the line headed `Size`, otherwise on the nearest line above the first measure that holds anything. */
+/** The place where every line of a measure that says anything names a unit and nothing else. */
+function placeOfUnits(
+  lines: ChartTable['lines'],
+  sizes: ChartTable['sizes'],
+  cell: ChartTable['cell'],
+): ChartTable['unitPlace'] {
+  const measures = lines.filter(({ means }) => means?.is === 'measure');
+  const place = sizes.find(({ index: size }) => {
+    const said = measures.map(({ index }) => cell(index, size)).filter((each) => each !== '');
+    return said.length > 0 && said.every((each) => unitAlone(each) !== null);
+  });
+  return place?.index ?? null;
+}
+
+/**
+ * The labels stand on the line headed `Size`. Without one they stand on the nearest line above the first measure that is
+ * not mostly lengths, for that may be a measure nobody knows; where all are, on the topmost: sizes may be numbers.
+ */
 function lineOfLabels(grid: ChartGrid, kind: GarmentKind, place: number, first: number): number | null {
   const above = grid.slice(0, first).map((row, index) => ({ index, row, means: readHeading(row[place] ?? '', kind) }));
   const holding = above.filter(({ row }) => row.slice(place + 1).some((cell) => cell !== ''));
   const headed = holding.findLast(({ means }) => means?.is === 'sizes');
-  return (headed ?? holding.findLast(({ means }) => means === null))?.index ?? null;
+  const unnamed = holding.filter(({ means }) => means === null);
+  const worded = unnamed.findLast(({ row }) => {
+    const said = row.slice(place + 1).filter((cell) => cell !== '');
+    return said.filter(holdsLength).length * 2 < said.length;
+  });
+  return (headed ?? worded ?? unnamed[0])?.index ?? null;
 }
 
 function turned(grid: ChartGrid): ChartGrid {

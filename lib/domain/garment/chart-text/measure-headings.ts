@@ -26,12 +26,17 @@ const CALLED: Readonly<Record<string, readonly MeasureName[]>> = {
   'full length': ['bodyLength', 'legLength'],
   'total length': ['bodyLength', 'legLength', 'panelHeight'],
   'length hps': ['bodyLength'],
+  'hps length': ['bodyLength'],
+  'front length': ['bodyLength'],
   'length high point shoulder': ['bodyLength'],
   'length shoulder': ['bodyLength'],
-  height: ['panelHeight', 'bodyLength'],
+  height: ['panelHeight'],
   width: ['chestWidth', 'panelWidth'],
   chest: ['chestWidth'],
   bust: ['chestWidth'],
+  'chest/bust': ['chestWidth'],
+  'bust/chest': ['chestWidth'],
+  'across chest': ['chestWidth'],
   'bust width': ['chestWidth'],
   'body width': ['chestWidth'],
   'pit to pit': ['chestWidth'],
@@ -40,6 +45,10 @@ const CALLED: Readonly<Record<string, readonly MeasureName[]>> = {
   'chest width below armhole': ['chestWidth'],
   'chest below armhole': ['chestWidth'],
   sleeve: ['sleeveLength'],
+  'short sleeve': ['sleeveLength'],
+  'short sleeve length': ['sleeveLength'],
+  'long sleeve': ['sleeveLength'],
+  'long sleeve length': ['sleeveLength'],
   'sleeve length shoulder': ['sleeveLength'],
   shoulder: ['acrossShoulder'],
   shoulders: ['acrossShoulder'],
@@ -64,13 +73,13 @@ const CALLED: Readonly<Record<string, readonly MeasureName[]>> = {
   'collar height': ['collarFall', 'collarRib'],
   neckband: ['collarRib'],
   'armhole straight': ['armhole'],
-  'armhole depth': ['armhole'],
   'sleeve hem': ['sleeveOpening'],
   'sleeve hem width': ['sleeveOpening'],
   'sleeve opening width': ['sleeveOpening'],
   'cuff opening': ['sleeveOpening'],
   'cuff width': ['sleeveOpening'],
   hem: ['hemWidth'],
+  'bottom hem': ['hemWidth'],
   bottom: ['hemWidth'],
   'bottom width': ['hemWidth'],
   'bottom opening': ['hemWidth'],
@@ -105,7 +114,6 @@ const CALLED: Readonly<Record<string, readonly MeasureName[]>> = {
   'brim length': ['brimDepth'],
   bib: ['bibWidth'],
   'handle drop': ['handleLength'],
-  handle: ['handleLength'],
   'waist width one leg': ['waistWidth'],
 };
 
@@ -119,18 +127,22 @@ const SIZE_WORDS = new Set([
   'measure',
   'size chart',
 ]);
-const COST_WORDS = /^(cost|price)( each| per piece| per size| net| unit| ea)?$|^(unit|net) (cost|price)$/;
-const TOLERANCE_WORDS = /^(cutting |cut )?tolerances?\b|^tol$|^(\+ ?\/ ?-|±)/;
+const COST_WORDS =
+  /^((unit|net|blank|wholesale|trade|your) )?(cost|price)( (each|ea|net|unit|(per )?(piece|pc|size|unit|garment)))?( ?\p{Sc}| [a-z]{3})?$/u;
+const TOLERANCE_WORDS = /^(cutting |cut )?tolerances?\b|^tol\b|^(\+ ?\/|±)/;
 const BODY_WORDS =
   /^(to fit|fits)\b|\bbody (chest|bust|waist|hips?|height|neck)\b|\b(chest|bust|waist|hips?) (of )?(the )?body\b/;
-const GIRTH_WORDS = /\b(girth|circumference|circ|round|around|all round)\b/;
+const GIRTH_WORDS = /\b(girth|circumference|circ|all a?round)\b|\s(a?round)$/;
 const HALF_WORDS = /^(half|1\/2|½)\s|\s(half|1\/2)$/;
 const FLAT_WORDS = /\b(flat|pit|armpit|underarm|below|edge to edge|side to side)\b/;
-/** Ways to lay the tape that leave a measure what it is (common practice, no source). */
+/** Ways to lay the tape that leave a measure what it is, and letters that point into a drawing (common practice, no source). */
 const MANNER =
-  /^((laid |lying )?flat|hps|hsp|(from )?hps|half|1\/2|girth|circumference|(arm)?pit to (arm)?pit|underarm to underarm|edge to edge|side to side|(\S+ ){0,3}below (the )?arm(hole|pit)s?|from (the )?(high point (of )?(the )?)?shoulders?( point| seam)?)$/;
+  /^([a-z]|\d{1,2}|(laid |lying )?flat|(from )?(hps|hsp)|ptp|p2p|seam to seam|incl(uding)? (cuffs?|ribs?)|half|1\/2|girth|circumference|(arm)?pit to (arm)?pit|underarm to underarm|edge to edge|side to side|(\S+ ){0,3}below (the )?arm(hole|pit)s?|from (the )?(high point (of )?(the )?)?shoulders?( point| seam)?)$/;
+/** The same behind a measure without brackets. */
+const TRAILING_MANNER =
+  / ((from )?(hps|hsp)|ptp|p2p|(arm)?pit to (arm)?pit|underarm to underarm|edge to edge|side to side|seam to seam|(\S+ ){0,3}below (the )?arm(hole|pit)s?)$/;
 const FILLING =
-  /\b(of|the|at|on|from|flat|laid|lying|measured|measurement|finished|garment|half|girth|circumference|circ|all|round|around)\b/g;
+  /\b(of|the|at|on|from|flat|laid|lying|measured|measurement|finished|garment|half|girth|circumference|circ|all a?round|a?round$)\b/g;
 
 const SPELLED_OUT = new Map(MEASURE_NAMES.map((measure) => [spelledOut(measure), measure]));
 
@@ -143,6 +155,8 @@ export function readHeading(text: string, kind: GarmentKind): Heading | null {
   if (COST_WORDS.test(said)) return { is: 'cost' };
   if (TOLERANCE_WORDS.test(said)) return { is: 'tolerance' };
   if (BODY_WORDS.test(said)) return { is: 'body' };
+  // The height in a chart of tops is that of the people it is cut for.
+  if (said === 'height' && kindMeasures(kind).includes('chestWidth')) return { is: 'body' };
   return measureHeading(said, meaningsOf(said) ?? meaningsOf(withoutManner(unitless)), unit, kind);
 }
 
@@ -185,12 +199,14 @@ export function headingOf(measure: MeasureName, kind: GarmentKind): string {
 }
 
 function meaningsOf(said: string): readonly MeasureName[] | null {
-  const shorter = said
+  const unlettered = said.replace(/^[a-z] (?=\S)/, '');
+  const shorter = unlettered
+    .replace(TRAILING_MANNER, '')
     .replace(/^(1\/2|½)\s|\s1\/2$/, '')
     .replace(FILLING, ' ')
     .replace(/\s+/g, ' ')
     .trim();
-  for (const words of [said, shorter]) {
+  for (const words of [said, unlettered, shorter]) {
     const own = SPELLED_OUT.get(words);
     if (own) return [own];
     if (Object.hasOwn(CALLED, words)) return CALLED[words] ?? null;
@@ -205,7 +221,8 @@ function tidyWords(heading: string): string {
     .replace(/½/g, '1/2 ')
     .replace(/^([a-z]|\d{1,2})\s*[.):-]\s+/, '')
     .replace(/[*.,:;()[\]{}]/g, ' ')
-    .replace(/\s*-\s*/g, ' ')
+    .replace(/\s*[-–—]\s*/g, ' ')
+    .replace(/\s*\/\s*/g, '/')
     .replace(/\s+/g, ' ')
     .trim();
 }

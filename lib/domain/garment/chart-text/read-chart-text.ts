@@ -1,9 +1,9 @@
-import { type Micrometres, roundUm } from '../../measure/length';
+import type { Micrometres } from '../../measure/length';
 import { MOST_SIZES } from '../blank-style';
 import type { MeasureName } from '../measures';
-import { chartGrid } from './chart-grid';
+import { type ChartGrid, chartGrid } from './chart-grid';
 import { lengthsOfLine, mostUsed, unitOfChart } from './chart-lengths';
-import { type AddFault, type MeasureLine, measureLines, type SizePlace, sizesOf } from './chart-lines';
+import { type AddFault, measureLines, type SizePlace, sizesOf } from './chart-lines';
 import {
   type ChartFault,
   type ChartNote,
@@ -13,11 +13,11 @@ import {
   type ReadSize,
 } from './chart-reading';
 import { type ChartTable, chartTable } from './chart-table';
+import { noteReach, withHalfChest } from './chest-reach';
+import { linesNotTaken } from './lines-not-taken';
 import { costOf, saysNothing } from './read-cell';
 
 const LONGEST_FOUND = 60;
-/** A chest that is this many times the length is suspected of being the whole way round (common practice, no source). */
-const SUSPECT_CHEST_OF_LENGTH = 1.15;
 
 /**
  * Reads a size chart as it is pasted from a spreadsheet or stands in a CSV file: sizes across or down, inches, centimetres
@@ -27,20 +27,28 @@ const SUSPECT_CHEST_OF_LENGTH = 1.15;
 export function readChartText(text: string, reads: ChartReads): ChartReading {
   if (text.length > MOST_CHART_CHARACTERS) return { ok: false, reason: 'tooLong', unknownRows: [] };
   if (text.replace(/[\uFEFF\s,;|]/g, '') === '') return { ok: false, reason: 'empty', unknownRows: [] };
-  const grid = chartGrid(text);
+  const grid = chartGrid(text, reads.kind);
   if (!grid) return { ok: false, reason: 'tooLong', unknownRows: [] };
-  const rows = grid.map((row) => row.filter((cell) => cell !== '').join(' '));
   const table = chartTable(grid, reads.kind);
   if (typeof table === 'string')
-    return { ok: false, reason: table, unknownRows: rows.filter((row) => row !== '').slice(0, MOST_SIZES) };
-  return readTable(table, rows, reads);
+    return {
+      ok: false,
+      reason: table,
+      unknownRows: grid
+        .map(rowText)
+        .filter((row) => row !== '')
+        .slice(0, MOST_SIZES),
+    };
+  return readTable(table, grid, reads);
 }
 
-function readTable(table: ChartTable, rows: readonly string[], reads: ChartReads): ChartReading {
+function rowText(row: ChartGrid[number]): string {
+  return row.filter((cell) => cell !== '').join(' ');
+}
+
+function readTable(table: ChartTable, grid: ChartGrid, reads: ChartReads): ChartReading {
   const faults: ChartFault[] = [];
   const notes: ChartNote[] = [];
-  const used = new Set<number>();
-  const use = (line: number, size: number) => used.add(table.placeOf(line, size).row);
   const fault: AddFault = (code, line, size, about) => {
     const { row, column } = table.placeOf(line, size);
     const found = table.cell(line, size).slice(0, LONGEST_FOUND);
@@ -50,14 +58,12 @@ function readTable(table: ChartTable, rows: readonly string[], reads: ChartReads
   const sizes = sizesOf(table, reads.kind, fault, notes);
   const lines = measureLines(table, sizes, fault, notes);
   const costs = table.lines.find(({ means }) => means?.is === 'cost');
-  use(table.labelLine, table.headingPlace);
-  for (const { index } of [...lines, ...(costs ? [costs] : [])]) use(index, table.headingPlace);
-  for (const { index } of sizes) use(table.labelLine, index);
-  for (const { row } of faults) used.add(row);
-  for (const note of notes) if (note.code === 'toleranceLeftOut') used.add(note.row);
-
-  const unknownRows = rows.filter((row, index) => row !== '' && !used.has(index + 1));
-  const chartUnit = unitOfChart(table, lines, sizes, unknownRows, reads, notes);
+  const rows = grid.map(rowText);
+  // A unit in a row of numbers is that row's own.
+  const remarks = grid.filter((row) => !row.slice(1).some((cell) => /\d/.test(cell))).map(rowText);
+  const told = [...faults, ...notes.filter((note) => note.code === 'toleranceLeftOut')];
+  const unknownRows = linesNotTaken(table, rows, { lines: costs ? [...lines, costs] : lines, sizes, told });
+  const chartUnit = unitOfChart(table, lines, sizes, remarks, reads, notes);
   const measured = new Map(lines.map((line) => [line, lengthsOfLine(table, line, sizes, chartUnit, fault)]));
   const read = sizes.map((size): ReadSize => {
     const entered = lines.flatMap((line): [MeasureName, Micrometres][] => {
@@ -72,7 +78,7 @@ function readTable(table: ChartTable, rows: readonly string[], reads: ChartReads
       costMinor: costs ? costAt(table, costs.index, size, fault) : null,
     };
   });
-  noteReach(lines, read, reads, notes);
+  notes.push(...noteReach(lines, read, reads));
   const halved = reads.chestIs === 'girth' ? read.map((size) => withHalfChest(size, lines)) : read;
   faults.sort((a, b) => a.row - b.row || a.column - b.column);
   return {
@@ -93,33 +99,4 @@ function costAt(table: ChartTable, line: number, size: SizePlace, fault: AddFaul
   if (read.ok) return read.value;
   fault(read.code, line, size.index, { size: size.label });
   return null;
-}
-
-/** Says where half or a quarter was taken, and asks where a chest may go the whole way round. */
-function noteReach(
-  lines: readonly MeasureLine[],
-  sizes: readonly ReadSize[],
-  { chestIs }: ChartReads,
-  notes: ChartNote[],
-): void {
-  for (const { means, heading } of lines) {
-    const { measure, reach, share, plain } = means;
-    if (reach === 'girth') notes.push({ code: share === 0.25 ? 'girthQuartered' : 'girthHalved', measure, heading });
-    else if (reach === 'bothLegs') notes.push({ code: 'bothLegsHalved', measure, heading });
-    else if (measure !== 'chestWidth') continue;
-    else if (chestIs === 'girth') notes.push({ code: 'girthHalved', measure, heading });
-    else if (plain && sizes.filter(isSuspect).length * 2 > sizes.length)
-      notes.push({ code: 'mayBeGirth', measure, heading });
-  }
-}
-
-function isSuspect({ entered: { chestWidth, bodyLength } }: ReadSize): boolean {
-  return chestWidth !== undefined && bodyLength !== undefined && chestWidth > bodyLength * SUSPECT_CHEST_OF_LENGTH;
-}
-
-function withHalfChest(size: ReadSize, lines: readonly MeasureLine[]): ReadSize {
-  const { chestWidth } = size.entered;
-  const line = lines.find(({ means }) => means.measure === 'chestWidth');
-  if (chestWidth === undefined || line?.means.reach === 'girth') return size;
-  return { ...size, entered: { ...size.entered, chestWidth: roundUm(chestWidth / 2) } };
 }

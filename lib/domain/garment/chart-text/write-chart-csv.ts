@@ -7,7 +7,7 @@ import { headingOf } from './measure-headings';
 /** Decimals that keep a micrometre apart in either unit. */
 const DECIMALS = 5;
 /** Texts a spreadsheet would run as a formula, and those that would be taken for guarded ones when they are read back. */
-const TO_GUARD = /^[=+\-@\t\r'].*$/;
+const TO_GUARD = /^[=+\-@\t\r\n＝＋－＠']/;
 
 /**
  * A style's chart as a CSV file (RFC 4180, UTF-8 with a byte order mark so that spreadsheets see the letters): a row a size,
