@@ -19,6 +19,7 @@ type ChartReadingSummaryProps = {
 /** What was understood of a pasted chart: sizes and unit, what was guessed, and each cell that is left out. */
 export function ChartReadingSummary({ reading, rows }: ChartReadingSummaryProps) {
   const t = useTranslations('blanks.source');
+  const measures = useTranslations('garment-words.measure');
   if (!reading.ok) return <FormNotice kind="look" title={t(`refusal.${reading.reason}`)} />;
   const { sizes, unit, faults, notes, unknownRows } = reading;
   const labels = sizes.map(({ label }) => label).join(', ');
@@ -35,7 +36,7 @@ export function ChartReadingSummary({ reading, rows }: ChartReadingSummaryProps)
           <p className={styles.leftOut}>{t('leftOut', { count: faults.length })}</p>
           <ul className={styles.faults}>
             {faults.slice(0, MOST_TOLD).map((fault) => (
-              <li key={`${fault.row} ${fault.column} ${fault.code}`}>{faultWords(t, fault)}</li>
+              <li key={`${fault.row} ${fault.column} ${fault.code}`}>{faultWords(t, measures, fault)}</li>
             ))}
             {faults.length > MOST_TOLD ? <li>{t('moreLeftOut', { count: faults.length - MOST_TOLD })}</li> : null}
           </ul>
@@ -50,8 +51,15 @@ export function ChartReadingSummary({ reading, rows }: ChartReadingSummaryProps)
 
 type Words = ReturnType<typeof useTranslations<'blanks.source'>>;
 
-function faultWords(t: Words, { code, row, column, found }: ChartFault): string {
-  return t(`fault.${code}`, { at: t('at', { row, column }), found, most: MOST_SIZES });
+function faultWords(
+  t: Words,
+  measures: ReturnType<typeof useTranslations<'garment-words.measure'>>,
+  fault: ChartFault,
+) {
+  const { code, row, column, found, measure, size } = fault;
+  const at =
+    measure && size ? t('atCell', { size, measure: measures(measure), row, column }) : t('at', { row, column });
+  return t(`fault.${code}`, { at, found, most: MOST_SIZES });
 }
 
 function noteWords(t: Words, note: ChartNote): string {

@@ -47,7 +47,7 @@ test.describe('the shop’s blanks', () => {
     await blanks.describe({ name: 'Regatta tee', kind: 'Crew tee', cutFor: 'Youth', fabric: 'Cotton' });
     await blanks.pasteChart(PASTED);
     await expect(blanks.understood).toContainText('4 sizes in inches: XS, S, M, L.');
-    await expect(blanks.understood).toContainText('Row 4, column 4: “see note” is not a length.');
+    await expect(blanks.understood).toContainText('M, Sleeve (row 4, column 4): “see note” is not a length.');
     await blanks.putIntoTable();
 
     // Nothing of the rest is lost, and what stood in the bad cell stands in its place.
