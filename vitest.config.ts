@@ -13,6 +13,9 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/unit/**/*.test.{ts,tsx}'],
           environment: 'node',
+          // Pure functions leave nothing behind: one set of modules serves all files, which halves the time they take.
+          pool: 'threads',
+          isolate: false,
           // Laws are tried many times over; on a busy machine that takes longer than the usual five seconds.
           testTimeout: 60_000,
         },
