@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { BrowserContext } from '@playwright/test';
+import { type RunningServer, startServer } from './fixtures/server';
 import { expect, phone, test } from './fixtures/shop';
 import { BlanksPages } from './pages/blanks-pages';
 import { Door } from './pages/door';
@@ -14,10 +15,19 @@ const PASTED = [
   .map((cells) => cells.join('\t'))
   .join('\n');
 
+// A shop of its own, which these tests set up.
+let server: RunningServer;
+test.beforeAll(async () => {
+  server = await startServer();
+});
+test.afterAll(() => server.remove());
+// biome-ignore lint/correctness/noEmptyPattern: Playwright reads the fixtures a fixture needs from this pattern.
+test.use({ baseURL: async ({}, use) => use(server.url) });
+
 /** The owner's session: signing in anew for each test would soon be one try too many. */
 let session: Awaited<ReturnType<BrowserContext['cookies']>> | undefined;
 
-test.beforeEach(async ({ page, context, shop }) => {
+test.beforeEach(async ({ page, context }) => {
   if (session) {
     await context.addCookies(session);
     await page.goto('/jobs');
@@ -26,7 +36,7 @@ test.beforeEach(async ({ page, context, shop }) => {
   const door = new Door(page);
   await door.visit();
   await door.setUp({
-    code: shop.setUpCode(),
+    code: server.setUpCode(),
     shopName: 'Otterbank Press',
     unit: 'Inches',
     timeZone: 'America/New_York',
@@ -181,9 +191,9 @@ test.describe('the shop’s blanks', () => {
     expect(found.violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
   });
 
-  test('give their chart to nobody who is not signed in', async ({ page, shop }) => {
+  test('give their chart to nobody who is not signed in', async ({ page }) => {
     await page.goto('/blanks');
-    const address = `${shop.url}/api/blanks/gone/chart.csv`;
+    const address = `${server.url}/api/blanks/gone/chart.csv`;
     expect((await page.request.get(address)).status()).toBe(404);
     expect((await fetch(address)).status).toBe(401);
   });
