@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { BrowserContext } from '@playwright/test';
-import { type RunningServer, startServer } from './fixtures/server';
-import { expect, phone, test } from './fixtures/shop';
+import type { RunningServer } from './fixtures/server';
+import { expect, phone, test as shared } from './fixtures/shop';
 import { BlanksPages } from './pages/blanks-pages';
 import { Door } from './pages/door';
 
@@ -15,19 +15,15 @@ const PASTED = [
   .map((cells) => cells.join('\t'))
   .join('\n');
 
-// A shop of its own, which these tests set up.
-let server: RunningServer;
-test.beforeAll(async () => {
-  server = await startServer();
+/** In a worker of its own, so that its shop is one that nobody has set up yet. */
+const test = shared.extend<object, { shop: RunningServer }>({
+  shop: [async ({ shop }, use) => use(shop), { scope: 'worker' }],
 });
-test.afterAll(() => server.remove());
-// biome-ignore lint/correctness/noEmptyPattern: Playwright reads the fixtures a fixture needs from this pattern.
-test.use({ baseURL: async ({}, use) => use(server.url) });
 
 /** The owner's session: signing in anew for each test would soon be one try too many. */
 let session: Awaited<ReturnType<BrowserContext['cookies']>> | undefined;
 
-test.beforeEach(async ({ page, context }) => {
+test.beforeEach(async ({ page, context, shop }) => {
   if (session) {
     await context.addCookies(session);
     await page.goto('/jobs');
@@ -36,7 +32,7 @@ test.beforeEach(async ({ page, context }) => {
   const door = new Door(page);
   await door.visit();
   await door.setUp({
-    code: server.setUpCode(),
+    code: shop.setUpCode(),
     shopName: 'Otterbank Press',
     unit: 'Inches',
     timeZone: 'America/New_York',
@@ -191,9 +187,9 @@ test.describe('the shop’s blanks', () => {
     expect(found.violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
   });
 
-  test('give their chart to nobody who is not signed in', async ({ page }) => {
+  test('give their chart to nobody who is not signed in', async ({ page, shop }) => {
     await page.goto('/blanks');
-    const address = `${server.url}/api/blanks/gone/chart.csv`;
+    const address = `${shop.url}/api/blanks/gone/chart.csv`;
     expect((await page.request.get(address)).status()).toBe(404);
     expect((await fetch(address)).status).toBe(401);
   });

@@ -65,7 +65,7 @@ export class LayoutTable {
 
   /** Names of the prints of the side that is up, as the slips list them, the one on top first. */
   get pile() {
-    return this.page.getByRole('list', { name: /what lies on top first$/ }).getByRole('listitem');
+    return this.page.getByRole('list', { name: /what lies on top first$/ }).locator('> li');
   }
 
   /** What is read out to people who do not see the paper. */
