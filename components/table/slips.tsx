@@ -40,6 +40,11 @@ export function Slips({ editor, change, perform, children }: SlipsProps) {
     <div className={styles.slips}>
       <h2 className="visually-hidden">{t('title')}</h2>
       {here.length + elsewhere.length === 0 ? <p className={styles.none}>{t('none')}</p> : null}
+      {here.length + elsewhere.length > 0 && !editor.locked ? (
+        <button type="button" className={styles.toAdd} onClick={toAddPicture}>
+          {t('another')}
+        </button>
+      ) : null}
       {here.length > 0 ? (
         <ol className={styles.pile} aria-label={t('pile', { side })}>
           {here.map((print) => (
@@ -59,11 +64,6 @@ export function Slips({ editor, change, perform, children }: SlipsProps) {
             <Slip key={print.printId} print={print} {...slip} />
           ))}
         </section>
-      ) : null}
-      {here.length + elsewhere.length > 0 && !editor.locked ? (
-        <button type="button" className={styles.toAdd} onClick={toAddPicture}>
-          {t('another')}
-        </button>
       ) : null}
       {children}
     </div>
