@@ -7,8 +7,8 @@ export default defineConfig({
   testMatch: '**/*.spec.ts',
   outputDir: 'test-results',
   fullyParallel: false,
-  // Two cores: a browser and a server for each of two workers would starve one another.
-  workers: 1,
+  // A browser mostly waits for its server and a server for its browser: two pairs share two cores well.
+  workers: 2,
   retries: 0,
   forbidOnly: true,
   timeout: 90_000,
