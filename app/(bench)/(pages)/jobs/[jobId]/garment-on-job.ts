@@ -1,6 +1,6 @@
 import type { ClothOffer } from '@/components/garments/chosen-cloth';
+import { hasSecondCloth } from '@/lib/domain/garment/blank-style';
 import type { Garment } from '@/lib/domain/layout/document';
-import { hasSecondCloth } from '@/lib/domain/layout/second-cloth';
 import type { MakerAccess } from '@/lib/server/auth/maker-access';
 import { loadBlank } from '@/lib/server/blanks/load-blank';
 import { loadJob } from '@/lib/server/jobs/load-jobs';

@@ -1,9 +1,9 @@
 import type { OfferedStyle } from '@/components/garments/offered-style';
+import { hasSecondCloth } from '@/lib/domain/garment/blank-style';
 import type { StarterChart } from '@/lib/domain/garment/chart/chart';
 import { TOP_CHARTS } from '@/lib/domain/garment/chart/top-charts';
 import type { GarmentKind } from '@/lib/domain/garment/kinds';
 import { STARTER_CHARTS } from '@/lib/domain/garment/starter-charts';
-import { hasSecondCloth } from '@/lib/domain/layout/second-cloth';
 import { middleOf } from '@/lib/domain/layout/sizes';
 import type { Locale } from '@/lib/messages/locales';
 import { translatorFor } from '@/lib/messages/translator';
