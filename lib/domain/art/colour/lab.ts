@@ -1,8 +1,8 @@
 /** A colour in CIE L*a*b*, white D65: lightness 0 to 100, green to red, blue to yellow. */
 export type Lab = { readonly l: number; readonly a: number; readonly b: number };
 
-/** Reference white D65 for the 2° observer, as the sRGB primaries add up to it. Source: IEC 61966-2-1. */
-const WHITE = { x: 0.95047, y: 1, z: 1.08883 };
+/** Reference white D65, chromaticity 0.3127, 0.3290, to which the primaries below add up. Source: IEC 61966-2-1. */
+const WHITE = { x: 0.3127 / 0.329, y: 1, z: (1 - 0.3127 - 0.329) / 0.329 };
 
 /** Source: CIE 015:2018, 8.2.1: (6/29)³ and (29/6)² / 3. */
 const LINEAR_BELOW = (6 / 29) ** 3;
@@ -17,9 +17,9 @@ const LIGHT = Float64Array.from({ length: 256 }, (_, value) => {
 /** An sRGB colour, channels 0 to 255 and whole, in L*a*b* of white D65. */
 export function labOfRgb(red: number, green: number, blue: number): Lab {
   const [r, g, b] = [LIGHT[red] ?? 0, LIGHT[green] ?? 0, LIGHT[blue] ?? 0];
-  const x = curved((0.4124564 * r + 0.3575761 * g + 0.1804375 * b) / WHITE.x);
-  const y = curved((0.2126729 * r + 0.7151522 * g + 0.072175 * b) / WHITE.y);
-  const z = curved((0.0193339 * r + 0.119192 * g + 0.9503041 * b) / WHITE.z);
+  const x = curved((0.4123908 * r + 0.3575843 * g + 0.1804808 * b) / WHITE.x);
+  const y = curved((0.212639 * r + 0.7151687 * g + 0.0721923 * b) / WHITE.y);
+  const z = curved((0.0193308 * r + 0.1191948 * g + 0.9505322 * b) / WHITE.z);
   return { l: 116 * y - 16, a: 500 * (x - y), b: 200 * (y - z) };
 }
 
