@@ -1,7 +1,8 @@
+import { type PressLimits, USUAL_PRESS_LIMITS } from '../art/findings/press-limits';
 import type { FlatLineName, FrozenFlat } from '../garment/flat';
 import { boxGap, type Clearance, chainsMeet, clearanceBetween, isInside, type Polyline } from '../geometry/clearance';
 import type { Point } from '../geometry/point';
-import { type Micrometres, mmFromUm, umFromInches, umFromMm } from '../measure/length';
+import { type Micrometres, mmFromUm, umFromMm } from '../measure/length';
 import { type CutTolerance, variesUm } from './fit-cut';
 import { gapUm } from './fit-gaps';
 import { chainsOf, type LineChain } from './flat-chains';
@@ -26,10 +27,10 @@ export type FitFinding = {
 };
 
 /** What a press takes in one go. */
-export type Platen = { readonly widthUm: Micrometres; readonly heightUm: Micrometres };
+export type Platen = PressLimits['platenUm'];
 
-/** Largest print a common press takes, 16 × 20 in (common practice, no source). */
-export const USUAL_PLATEN_UM: Platen = { widthUm: umFromInches(16), heightUm: umFromInches(20) };
+/** Largest print a common press takes. */
+export const USUAL_PLATEN_UM: Platen = USUAL_PRESS_LIMITS.platenUm;
 
 /** What a fit is judged by besides the flat: where the print is meant to be, how the blank's cut varies, the press. */
 export type FitRules = {
