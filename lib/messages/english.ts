@@ -1,4 +1,5 @@
 import art from './en/art.json';
+import artFindings from './en/art-findings.json';
 import bench from './en/bench.json';
 import blanks from './en/blanks.json';
 import broken from './en/broken.json';
@@ -23,6 +24,7 @@ import table from './en/table.json';
 /** English, one file a subject. A new subject is one import and one line here. */
 export const english = {
   art,
+  'art-findings': artFindings,
   bench,
   blanks,
   broken,
