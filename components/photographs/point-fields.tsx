@@ -1,6 +1,6 @@
 import { useTranslations } from 'use-intl';
 import type { Point } from '@/lib/domain/geometry/point';
-import { PixelField } from './pixel-field';
+import { PixelField } from '../ui/pixel-field';
 import styles from './point-fields.module.css';
 
 type PointFieldsProps = { legend: string; name: string; at: Point; onMove: (to: Point) => void };

@@ -1,11 +1,11 @@
 'use client';
 
 import { useState } from 'react';
-import { TextField } from '../ui/text-field';
+import { TextField } from './text-field';
 
 type PixelFieldProps = { name: string; label: string; value: number; onValue: (value: number) => void };
 
-/** A number of pixels that follows its mark, and moves it when it is typed. What is being typed is left as it is. */
+/** A number of pixels that follows what it belongs to, and moves it when it is typed. What is being typed is left as it is. */
 export function PixelField({ name, label, value, onValue }: PixelFieldProps) {
   const [typed, setTyped] = useState<string | null>(null);
   return (
