@@ -6,6 +6,7 @@ import type { LayoutDocument } from '@/lib/domain/layout/document';
 import { formatLength, formatLengthValue, formatLimit } from '@/lib/domain/measure/format-length';
 import { type LengthUnit, UM_PER_INCH, UM_PER_MM } from '@/lib/domain/measure/length';
 import { type PaperFinding, paperFindings } from '@/lib/editor/paper-findings';
+import { paperOverlaps } from '@/lib/editor/paper-overlaps';
 import { type Selection, selectPrint } from '@/lib/editor/selection';
 import type { ShownFlat } from '@/lib/editor/shown-flat';
 import { withSelection } from '@/lib/editor/table-editor';
@@ -52,17 +53,27 @@ export const FindingMarks = memo(function FindingMarks({
     () => paperFindings(layout, selection, { garment, offered, flat }),
     [layout, selection, garment, offered, flat],
   );
-  return findings.map((finding) => {
-    const { printId, name, stops } = finding;
+  const overlaps = useMemo(() => paperOverlaps(layout, selection, { offered }), [layout, selection, offered]);
+  const t = useTranslations('table.fit');
+  const said = [
+    ...findings.map((finding) => {
+      const what = finding.of === 'fit' ? `${finding.finding.kind} ${finding.finding.line}` : finding.of;
+      const { printId, name, at, stops } = finding;
+      return { key: `${printId} ${what}`, printId, name, at, stops, words: wordsOf(finding) };
+    }),
+    ...overlaps.map(({ printId, name, otherName, at, um }) => {
+      const words = t('overlaps', { print: otherName, length: formatLength(um, unit) });
+      return { key: `${printId} over ${otherName}`, printId, name, at, stops: false, words };
+    }),
+  ];
+  return said.map(({ key, printId, name, words, stops, ...finding }) => {
     const at = besideHandles(
       pxAt(viewport, finding.at),
       handles.map((handle) => pxAt(viewport, handle)),
     );
-    const what = finding.of === 'fit' ? `${finding.finding.kind} ${finding.finding.line}` : finding.of;
-    const words = wordsOf(finding);
     return (
       <button
-        key={`${printId} ${what}`}
+        key={key}
         type="button"
         data-reading
         className={classNames(styles.mark, stops && styles.stops, at.x + WORDS_PX > freeToPx && styles.toLeft)}

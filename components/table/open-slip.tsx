@@ -11,13 +11,14 @@ import { locationsFor } from '@/lib/editor/commands/add-print';
 import { setLocation } from '@/lib/editor/commands/change-print';
 import { selectSize } from '@/lib/editor/selection';
 import { tableCommand } from '@/lib/editor/table-commands';
-import { afterCommand, type TableEditor, withSelection } from '@/lib/editor/table-editor';
+import { afterCommand, type TableEditor, wholeLayout, withSelection } from '@/lib/editor/table-editor';
 import { isHidden, isPinned } from '@/lib/editor/working-aids';
 import { readingWords } from '@/lib/messages/reading-words';
 import { classNames } from '../ui/class-names';
 import { FitLines } from './fit-lines';
 import { groupWords } from './group-words';
 import { LocationSelect } from './location-select';
+import { OverlapLines } from './overlap-lines';
 import { PrintActs } from './print-acts';
 import { PrintGarments } from './print-garments';
 import { SharpnessLine } from './sharpness-line';
@@ -41,6 +42,7 @@ export function OpenSlip({ chosen, editor, change, perform, takesFocus }: OpenSl
   const { unit, locked } = editor;
   const t = useTranslations('table.slips');
   const { print, garment } = chosen;
+  const layout = wholeLayout(editor);
   const headingId = useId();
   const slip = useRef<HTMLElement>(null);
   useEffect(() => {
@@ -82,6 +84,7 @@ export function OpenSlip({ chosen, editor, change, perform, takesFocus }: OpenSl
       <StackLine {...{ chosen, editor, perform }} locked={isFast} />
       <SharpnessLine chosen={chosen} unit={unit} />
       <FitLines {...{ chosen, unit, change, locked }} />
+      <OverlapLines layout={layout} {...{ chosen, unit }} />
       {isFast ? null : <WidthsLine {...{ chosen, editor, perform }} />}
       {isFast ? null : (
         <div className={styles.acts}>
