@@ -187,8 +187,8 @@ describe('being clear', () => {
           if (isClearThere) clear += 1;
         },
       ),
-      { numRuns: 600 },
+      { numRuns: 200 },
     );
-    expect(clear).toBeGreaterThan(10);
+    expect(clear).toBeGreaterThan(3);
   });
 });
