@@ -7,6 +7,8 @@ import { requireMaker } from '../maker';
 /** The subjects that parts of the bench which run in the browser speak of. */
 const BENCH_SUBJECTS = [
   'art',
+  'art-findings',
+  'art-page',
   'blanks',
   'form',
   'garment-words',

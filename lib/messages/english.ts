@@ -1,5 +1,6 @@
 import art from './en/art.json';
 import artFindings from './en/art-findings.json';
+import artPage from './en/art-page.json';
 import bench from './en/bench.json';
 import blanks from './en/blanks.json';
 import broken from './en/broken.json';
@@ -25,6 +26,7 @@ import table from './en/table.json';
 export const english = {
   art,
   'art-findings': artFindings,
+  'art-page': artPage,
   bench,
   blanks,
   broken,
