@@ -35,7 +35,11 @@ const outsideParts = [
   { part: 'nodemailer', packages: ['nodemailer'], home: '^lib/server/mail/' },
   { part: 'sharp', packages: ['sharp'], home: '^lib/server/image/' },
   { part: 'file-type', packages: ['file-type'], home: '^lib/server/image/' },
-  { part: 'harfbuzz', packages: ['harfbuzzjs'], home: '^lib/server/text/' },
+  {
+    part: 'harfbuzz',
+    packages: ['harfbuzzjs'],
+    home: '^(lib/server/text/|components/table/use-type-setter\\.ts$)',
+  },
   { part: 'piscina', packages: ['piscina'], home: '^lib/server/workers/' },
   { part: 'papaparse', packages: ['papaparse'], home: '^lib/domain/garment/chart-text/' },
   { part: 'konva', packages: ['konva', 'react-konva'], home: '^components/table/' },
@@ -154,12 +158,12 @@ export default {
     {
       name: 'domain-and-editor-are-pure',
       comment:
-        'zod, canonicalize and @noble/hashes are pure, and so is papaparse when it is given a text; anything else has to argue its case here.',
+        'zod, canonicalize, @noble/hashes and bidi-js are pure, and so is papaparse when it is given a text; anything else has to argue its case here.',
       severity: 'error',
       from: { path: '^lib/(domain|editor)/' },
       to: {
         path: '(^|/)node_modules/',
-        pathNot: '(^|/)node_modules/(zod|canonicalize|@noble/hashes|(@types/)?papaparse)/',
+        pathNot: '(^|/)node_modules/(zod|canonicalize|@noble/hashes|bidi-js|(@types/)?papaparse)/',
       },
     },
     ...domainOrder,

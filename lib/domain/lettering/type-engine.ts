@@ -6,7 +6,7 @@ export const UNITS_A_CAP_HEIGHT = 1_000;
 /** One step of an outline as SVG paths write it. Values are x, y pairs. */
 export type OutlineStep = { readonly type: 'M' | 'L' | 'Q' | 'C' | 'Z'; readonly values: readonly number[] };
 
-/** Where ink lies, thousandths of the letter height; x to the right, y down, the foot of a capital at 0. */
+/** Where ink lies, thousandths of the letter height; x to the right, y down, the line that letters stand on at 0. */
 export type InkBox = { readonly minX: number; readonly minY: number; readonly maxX: number; readonly maxY: number };
 
 /**
@@ -20,7 +20,7 @@ export type SetLetter = {
   readonly x: number;
   /** How far on the next one begins. */
   readonly advance: number;
-  /** Its outline with x measured from where the letter begins, y down, the foot of a capital at 0. Empty for a space. */
+  /** Its outline with x measured from where the letter begins, y down, the line it stands on at 0. Empty for a space. */
   readonly outline: readonly OutlineStep[];
   /** True where it is written together with the letter on its right, as in Arabic: no space may come between the two. */
   readonly joinsNext: boolean;
@@ -45,8 +45,7 @@ export type SetLine = {
 export type TypeEngine = {
   /**
    * Sets one line: kerning, ligatures, accents, right-to-left and joined scripts. `features` switches parts of the font on
-   * and off as HarfBuzz writes them: `-liga`, `ss01`. Throws where the font was not among those the engine was loaded with,
-   * and for a text of several lines.
+   * and off as HarfBuzz writes them: `-liga`, `ss01`. Throws where the font was not among those the engine was loaded with.
    */
   readonly outlineLine: (text: string, font: FontRef, features?: readonly string[]) => SetLine;
   /** Whether the engine was loaded with the font. */

@@ -1,6 +1,8 @@
 import type { OutlineText } from '@/lib/domain/layout/tape';
+import { graphemes } from '@/lib/domain/lettering/shaping/graphemes';
+import { fontHaving, type ShapedRun, shapeLine } from '@/lib/domain/lettering/shaping/shape-line';
+import type { ShapedGlyph, ShapingFont } from '@/lib/domain/lettering/shaping/shaping-font';
 import { readPackagedFont } from './font-file';
-import type { OpenFont, OutlineStep, ShapedGlyph } from './open-font';
 
 /** Thrown where no font of the chain has a glyph: a box in its place would be printed. */
 export class MissingGlyph extends Error {
@@ -19,7 +21,7 @@ export type Weight = 'regular' | 'bold';
 
 /** Fonts in one weight, tried in order for every letter. */
 export type Typeface = {
-  /** Words to outlines. Throws `MissingGlyph`. Right-to-left words are set in their own direction, without mixing. */
+  /** Words of one line to outlines. Throws `MissingGlyph`. */
   readonly outline: OutlineText;
   /** The text without the letters that no font has. */
   readonly drawable: (text: string) => string;
@@ -35,9 +37,6 @@ const FONT_CHAINS: Record<Weight, readonly string[]> = {
     '@expo-google-fonts/noto-sans/700Bold/NotoSans_700Bold.ttf',
   ],
 };
-
-/** Glyph 0 stands for every character a font lacks (OpenType 1.9, "glyph 0"). */
-const MISSING_GLYPH_ID = 0;
 
 const loaded = new Map<Weight, Promise<Typeface>>();
 
@@ -58,9 +57,12 @@ async function openTypeface(paths: readonly string[]): Promise<Typeface> {
   const fonts = paths.map((path) => openFont(readPackagedFont(path)));
   return {
     outline: (text, capHeightMm, at) => {
+      const { runs, missing } = shapeLine(text, fonts);
+      const [lacking] = missing;
+      if (lacking !== undefined) throw new MissingGlyph(lacking, text);
       let x = at.x;
       let d = '';
-      for (const run of fontRuns(text, fonts)) {
+      for (const run of runs) {
         const set = outlineRun(run, capHeightMm / run.font.capHeight, { x, y: at.y });
         x = set.endX;
         d += set.d;
@@ -69,66 +71,33 @@ async function openTypeface(paths: readonly string[]): Promise<Typeface> {
     },
     drawable: (text) =>
       graphemes(text)
-        .filter((letter) => fontFor(letter, fonts) !== null)
+        .filter((letter) => fontHaving(letter, fonts) !== null)
         .join(''),
   };
 }
 
-type FontRun = { readonly font: OpenFont; readonly text: string };
-
-/** The text cut where the font must change, as rarely as the fonts allow. */
-function fontRuns(text: string, fonts: readonly OpenFont[]): FontRun[] {
-  const runs: { font: OpenFont; text: string }[] = [];
-  for (const letter of graphemes(text)) {
-    const last = runs.at(-1);
-    if (last && hasAll(last.font, letter) && (letter === ' ' || last.font === fonts[0])) {
-      last.text += letter;
-      continue;
-    }
-    const font = fontFor(letter, fonts);
-    if (!font) throw new MissingGlyph(letter, text);
-    if (last?.font === font) last.text += letter;
-    else runs.push({ font, text: letter });
-  }
-  return runs;
-}
-
-function fontFor(letter: string, fonts: readonly OpenFont[]): OpenFont | null {
-  return fonts.find((font) => hasAll(font, letter)) ?? null;
-}
-
-function hasAll(font: OpenFont, letter: string): boolean {
-  return font.shape(letter).every(({ glyphId }) => glyphId !== MISSING_GLYPH_ID);
-}
-
-const segmenter = new Intl.Segmenter('und', { granularity: 'grapheme' });
-
-function graphemes(text: string): string[] {
-  return Array.from(segmenter.segment(text), ({ segment }) => segment);
-}
-
 function outlineRun(
-  { font, text }: FontRun,
+  { font, glyphs }: ShapedRun<ShapingFont>,
   mmPerUnit: number,
   at: { x: number; y: number },
 ): { d: string; endX: number } {
   let x = at.x;
   let d = '';
-  for (const glyph of font.shape(text)) {
+  for (const glyph of glyphs) {
     d += glyphData(font, glyph, mmPerUnit, { x, y: at.y });
     x += glyph.xAdvance * mmPerUnit;
   }
   return { d, endX: x };
 }
 
-function glyphData(font: OpenFont, glyph: ShapedGlyph, mmPerUnit: number, pen: { x: number; y: number }): string {
+function glyphData(font: ShapingFont, glyph: ShapedGlyph, mmPerUnit: number, pen: { x: number; y: number }): string {
   const place = (value: number, index: number) =>
     index % 2 === 0
       ? thousandth(pen.x + (glyph.xOffset + value) * mmPerUnit)
       : thousandth(pen.y - (glyph.yOffset + value) * mmPerUnit);
   return font
     .outline(glyph.glyphId)
-    .map(({ type, values }: OutlineStep) => `${type}${values.map(place).join(' ')}`)
+    .map(({ type, values }) => `${type}${values.map(place).join(' ')}`)
     .join('');
 }
 
