@@ -2,6 +2,7 @@ import { type RefObject, useEffect, useMemo, useRef } from 'react';
 import { useTranslations } from 'use-intl';
 import { relativeLuminance } from '@/lib/domain/garment/cloth-colours';
 import type { FrozenFlat } from '@/lib/domain/garment/flat';
+import type { Box } from '@/lib/domain/geometry/box';
 import type { Point } from '@/lib/domain/geometry/point';
 import { LOCATIONS } from '@/lib/domain/layout/locations';
 import type { PlacedPrint } from '@/lib/domain/layout/placement';
@@ -23,7 +24,7 @@ import styles from './paper.module.css';
 import { PaperScene } from './paper-scene';
 import { PatternPaper } from './pattern-paper';
 import { PrintFrame } from './print-frame';
-import { TapeReading } from './tape-reading';
+import { readingCard, TapeReading } from './tape-reading';
 import { useFileDrop } from './use-file-drop';
 import { usePaperPointer } from './use-paper-pointer';
 import { type PaperView, YARDSTICK_PX } from './use-paper-view';
@@ -96,6 +97,9 @@ function useFocusKept(surface: RefObject<HTMLElement | null>, printId: string | 
   }, [surface, printId]);
 }
 
+/** On a paper narrower than this the cards of readings are smaller, CSS pixels. */
+const SMALL_PAPER_PX = 600;
+
 const NO_GUIDES: readonly GuideLine[] = [];
 const NO_CORNERS: readonly Point[] = [];
 
@@ -125,6 +129,12 @@ function LaidOut({ editor, change, href, view, shown }: LaidOutProps) {
     [isHeld, selection, editor, layout],
   );
   const sticks = { unit, pxPerMm: viewport.pxPerMm };
+  const isSmall = widthPx < SMALL_PAPER_PX;
+  const isCentred = chosen?.group.acrossUm === 0;
+  const cards = tapes.map((tape): Box => {
+    const { card, at } = readingCard(tape, { isCentred, viewport, isSmall, corners: outline });
+    return { x: at.x - card.width / 2, y: at.y - card.height / 2, ...card };
+  });
   if (!selection) return null;
   return (
     <>
@@ -134,7 +144,7 @@ function LaidOut({ editor, change, href, view, shown }: LaidOutProps) {
       </div>
       {chosen && placed && corners ? (
         <>
-          <Frame {...{ chosen, corners, flat, zero, view, onDark, locked, isHeld, change }} />
+          <Frame {...{ chosen, corners, flat, zero, view, onDark, locked, isHeld, cards, change }} />
           {isHeld ? (
             <HeldMeasures {...{ chosen, placed, corners: outline, guides, unit, viewport, freeToPx, onDark }} />
           ) : null}
@@ -142,7 +152,7 @@ function LaidOut({ editor, change, href, view, shown }: LaidOutProps) {
             <TapeReading
               key={`${chosen.print.printId}/${chosen.group.groupId}/${tape.reading}`}
               {...{ tape, chosen, unit, viewport, change, locked, onDark }}
-              isSmall={widthPx < 600}
+              isSmall={isSmall}
               corners={outline}
               clothToPx={clothToPx}
             />
@@ -169,17 +179,19 @@ type FrameProps = {
   onDark: boolean;
   locked: boolean;
   isHeld: boolean;
+  /** The cards of its readings, CSS pixels. */
+  cards: readonly Box[];
   change: Change;
 };
 
-function Frame({ chosen, corners, flat, zero, view, onDark, locked, isHeld, change }: FrameProps) {
+function Frame({ chosen, corners, flat, zero, view, onDark, locked, isHeld, cards, change }: FrameProps) {
   const isCaught = isHeld && chosen.group.acrossUm === 0;
   const centre = {
     fromY: LOCATIONS[chosen.print.locationId].edge === 'top' ? zero.y : flat.box.y,
     toY: flat.box.y + flat.box.height,
   };
   const { print } = chosen;
-  return <PrintFrame {...{ corners, centre, isCaught, onDark, locked, print, change }} viewport={view.viewport} />;
+  return <PrintFrame {...{ corners, centre, isCaught, isHeld, onDark, locked, print, cards, change, view }} />;
 }
 
 function Marks({ placed: { inkBox }, view: { viewport } }: { placed: PlacedPrint; view: PaperView }) {

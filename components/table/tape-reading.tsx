@@ -33,6 +33,17 @@ type TapeReadingProps = {
   clothToPx: number;
 };
 
+type CardOn = Pick<TapeReadingProps, 'viewport' | 'isSmall' | 'corners'> & { isCentred: boolean };
+
+/** The card a reading stands on: its size, and where its middle goes on the paper. CSS pixels. */
+export function readingCard(tape: Tape, { isCentred, viewport, isSmall, corners }: CardOn) {
+  const card = isSmall ? SMALL_CARD_PX : CARD_PX;
+  // The lowest tape has the whole garment under it.
+  const isLowest = tape.reading === 'across' || isCentred;
+  const isRoomUnder = isLowest || ROOM_UNDER_MM * tape.scale * viewport.pxPerMm >= card.height + 12;
+  return { card, at: readingPlace(tape, viewport, card, TAPE_WIDTH_MM * tape.scale, { corners, isRoomUnder }) };
+}
+
 /** The reading on a tape, typed where it stands. */
 export function TapeReading({
   tape,
@@ -48,11 +59,7 @@ export function TapeReading({
 }: TapeReadingProps) {
   const t = useTranslations('table.reading');
   const { field, sentence } = useReading(tape.reading, chosen, unit, change);
-  const card = isSmall ? SMALL_CARD_PX : CARD_PX;
-  // The lowest tape has the whole garment under it.
-  const isLowest = tape.reading === 'across' || chosen.group.acrossUm === 0;
-  const isRoomUnder = isLowest || ROOM_UNDER_MM * tape.scale * viewport.pxPerMm >= card.height + 12;
-  const at = readingPlace(tape, viewport, card, TAPE_WIDTH_MM * tape.scale, { corners, isRoomUnder });
+  const { card, at } = readingCard(tape, { isCentred: chosen.group.acrossUm === 0, viewport, isSmall, corners });
   const hasRoom = at.x + card.width / 2 + NOTE_PX < clothToPx;
   const note = tape.reading === 'drop' && hasRoom ? t(`from.${LOCATIONS[chosen.print.locationId].measuredFrom}`) : null;
   const id = `tape-${tape.reading}`;

@@ -40,22 +40,10 @@ export function ViewButtons({ view, print }: ViewButtonsProps) {
       <Square id="whole" label={t('whole')} isOff={!view || view.isFitted} onPress={() => view?.fit()}>
         <path d="M3 7V3h4M13 3h4v4M17 13v4h-4M7 17H3v-4" />
       </Square>
-      <Square
-        id="toPrint"
-        label={t('toPrint')}
-        isOff={!print}
-        onPress={() => print && view?.show(print)}
-        className={styles.wideOnly}
-      >
+      <Square id="toPrint" label={t('toPrint')} isOff={!print} onPress={() => print && view?.show(print)}>
         <path d="M3 7V3h4M13 3h4v4M17 13v4h-4M7 17H3v-4M7 7h6v6H7z" />
       </Square>
-      <Square
-        id="realSize"
-        label={isReal ? t('realSizeAgain') : t('realSize')}
-        isOn={isReal}
-        onPress={toRealSize}
-        className={styles.wideOnly}
-      >
+      <Square id="realSize" label={isReal ? t('realSizeAgain') : t('realSize')} isOn={isReal} onPress={toRealSize}>
         <path d="M2 6h16v8H2zM6 6v4M10 6v5M14 6v4" />
       </Square>
       {isAsking ? (
@@ -79,16 +67,15 @@ type SquareProps = {
   isOff?: boolean;
   isOn?: boolean;
   onPress: () => void;
-  className?: string;
   children: ReactNode;
 };
 
-function Square({ id, label, isOff, isOn, onPress, className, children }: SquareProps) {
+function Square({ id, label, isOff, isOn, onPress, children }: SquareProps) {
   return (
     <button
       id={VIEW_BUTTON_IDS[id]}
       type="button"
-      className={classNames(styles.square, isOn && styles.up, className)}
+      className={classNames(styles.square, isOn && styles.up)}
       aria-label={label}
       title={label}
       aria-pressed={isOn}
