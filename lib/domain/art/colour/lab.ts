@@ -25,9 +25,14 @@ export function labOfRgb(red: number, green: number, blue: number): Lab {
 
 /** A colour given as `#RRGGBB` in L*a*b* of white D65. */
 export function labOfHex(hex: string): Lab {
-  if (!/^#[0-9a-f]{6}$/i.test(hex)) throw new Error(`labOfHex: ${hex} is not a colour`);
+  return labOfRgb(...rgbOfHex(hex));
+}
+
+/** The channels, 0 to 255, of a colour given as `#RRGGBB`. */
+export function rgbOfHex(hex: string): [red: number, green: number, blue: number] {
+  if (!/^#[0-9a-f]{6}$/i.test(hex)) throw new Error(`rgbOfHex: ${hex} is not a colour`);
   const rgb = Number.parseInt(hex.slice(1), 16);
-  return labOfRgb(rgb >> 16, (rgb >> 8) & 255, rgb & 255);
+  return [rgb >> 16, (rgb >> 8) & 255, rgb & 255];
 }
 
 /** `#RRGGBB` of an sRGB colour, channels 0 to 255 and whole. */

@@ -1,0 +1,34 @@
+import type { Spot } from '../art-facts';
+
+/** A picture's area in cells of `scale` × `scale` pixels, one byte each: 1 where something of a kind lies in the cell. */
+export type CellGrid = {
+  readonly cells: Uint8Array;
+  readonly width: number;
+  readonly height: number;
+  readonly scale: number;
+  readonly area: Spot;
+};
+
+/** As many cells as are measured; a picture with more pixels is measured in cells of 2 × 2 or more of them. */
+const MOST_CELLS = 7_500_000;
+
+/** How many pixels wide the cells of an area are. */
+export function cellScale({ width, height }: Spot): number {
+  return Math.ceil(Math.sqrt((width * height) / MOST_CELLS));
+}
+
+/** A grid over an area with nothing in it. */
+export function emptyGrid(area: Spot, scale: number): CellGrid {
+  const [width, height] = [Math.ceil(area.width / scale), Math.ceil(area.height / scale)];
+  return { cells: new Uint8Array(width * height), width, height, scale, area };
+}
+
+/** Marks every cell that a run of pixels touches; `end` is not part of it. */
+export function markRun({ cells, width, scale, area }: CellGrid, start: number, end: number, y: number): void {
+  const row = Math.floor((y - area.y) / scale) * width;
+  const from = Math.floor((start - area.x) / scale);
+  const to = Math.floor((end - 1 - area.x) / scale);
+  // A short run is marked faster by hand than by a call.
+  if (to - from < 8) for (let cell = row + from; cell <= row + to; cell += 1) cells[cell] = 1;
+  else cells.fill(1, row + from, row + to + 1);
+}

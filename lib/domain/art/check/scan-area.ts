@@ -1,0 +1,104 @@
+import type { Spot } from '../art-facts';
+import { type CellGrid, cellScale, emptyGrid, markRun } from './cell-grid';
+import { type JoinedArea, joinRuns } from './joined-runs';
+import { BACKING, type BackingRule, CLEAR, FIRM, type PixelWords, SOLID, walkRuns } from './pixel-classes';
+
+/** What one walk over all pixels of an area finds. */
+export type AreaScan = {
+  readonly area: Spot;
+  readonly backing: BackingRule | null;
+  /** Pixels that print. */
+  readonly inkPx: number;
+  /** Pixels of the backing's colour that join the area's edges. */
+  readonly joinedPx: number;
+  /** Places of the backing's colour that the edges do not reach, the largest first. */
+  readonly enclosed: readonly JoinedArea[];
+  /** Joined drawn pixels that are no wider or taller than a speck. */
+  readonly small: readonly JoinedArea[];
+  /** Cells with firm ink in them, with room between, and, where it was asked for, with solid ink. */
+  readonly firm: CellGrid;
+  readonly open: CellGrid;
+  readonly solid: CellGrid | null;
+};
+
+export type ScanOptions = {
+  readonly backing: BackingRule | null;
+  /** Widest and tallest that joined pixels are kept as small ones. */
+  readonly smallPx: number;
+  /** Least pixels of an enclosed place that is kept. */
+  readonly enclosedPx: number;
+  readonly withSolid: boolean;
+};
+
+/** Noise has no end of small areas; more than so many say no more. */
+const MOST_SMALL = 20_000;
+const MOST_ENCLOSED = 400;
+
+/** Walks all pixels of an area once: counts them, joins them, and marks them on grids for what is measured later. */
+export function scanArea(pixels: PixelWords, area: Spot, options: ScanOptions): AreaScan {
+  const { backing, smallPx, enclosedPx, withSolid } = options;
+  const scale = cellScale(area);
+  const [firm, open] = [emptyGrid(area, scale), emptyGrid(area, scale)];
+  const solid = withSolid ? emptyGrid(area, scale) : null;
+  const endX = area.x + area.width;
+  const endY = area.y + area.height;
+
+  let [inkPx, joinedPx] = [0, 0];
+  const small: JoinedArea[] = [];
+  const enclosed: JoinedArea[] = [];
+  const ink = joinRuns(area.width, {
+    byCorners: true,
+    whenWhole: (left, top, right, bottom, areaPx) => {
+      if (right - left > smallPx || bottom - top > smallPx || small.length >= MOST_SMALL) return;
+      small.push({ x: left, y: top, width: right - left, height: bottom - top, areaPx });
+    },
+  });
+  const ground = joinRuns(area.width, {
+    byCorners: false,
+    whenWhole: (left, top, right, bottom, areaPx) => {
+      if (left === area.x || top === area.y || right === endX || bottom === endY) joinedPx += areaPx;
+      else if (areaPx >= enclosedPx) {
+        enclosed.push({ x: left, y: top, width: right - left, height: bottom - top, areaPx });
+        if (enclosed.length >= 2 * MOST_ENCLOSED) keepLargest(enclosed, MOST_ENCLOSED);
+      }
+    },
+  });
+
+  // Drawn pixels change from faint to firm at every edge, and are one run all the same.
+  let drawnFrom = -1;
+  let drawnTo = -1;
+  walkRuns(pixels, area, backing, {
+    run: (kind, start, end, y) => {
+      if (kind !== CLEAR) inkPx += end - start;
+      if (kind === CLEAR || kind === BACKING) {
+        markRun(open, start, end, y);
+        if (kind === BACKING) ground.run(start, end, y);
+        return;
+      }
+      if (kind >= FIRM) markRun(firm, start, end, y);
+      else markRun(open, start, end, y);
+      if (solid && kind === SOLID) markRun(solid, start, end, y);
+      if (drawnTo !== start) {
+        if (drawnFrom >= 0) ink.run(drawnFrom, drawnTo, y);
+        drawnFrom = start;
+      }
+      drawnTo = end;
+    },
+    endRow: (y) => {
+      if (drawnFrom >= 0) ink.run(drawnFrom, drawnTo, y);
+      drawnFrom = -1;
+      drawnTo = -1;
+      ink.endRow(y);
+      ground.endRow(y);
+    },
+  });
+  ink.end();
+  ground.end();
+  keepLargest(enclosed, MOST_ENCLOSED);
+  return { area, backing, inkPx, joinedPx, enclosed, small, firm, open, solid };
+}
+
+function keepLargest(areas: JoinedArea[], most: number): void {
+  areas.sort((a, b) => b.areaPx - a.areaPx);
+  areas.length = Math.min(areas.length, most);
+}
