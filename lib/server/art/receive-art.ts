@@ -3,8 +3,9 @@ import { newId } from '../db/new-id';
 import type { Transaction } from '../db/open-database';
 import type { IncomingFile, StoredFile } from '../files/file-store';
 import { artFiles } from '../files/store';
-import type { ArtMediaType } from '../image/file-kind';
+import { type ArtMediaType, isArt } from '../image/file-kind';
 import type { ReadArt, ReadArtRequest, ReadArtResult } from '../image/read-art';
+import type { UnpackRefusal } from '../image/unpack-art';
 import { runInWorker } from '../workers/pool';
 import { WorkerError } from '../workers/worker-pool';
 import { addFile } from './add-file';
@@ -16,7 +17,7 @@ import { tidyFileName } from './tidy-file-name';
 /** How long a picture may take to be read before it is given up. */
 const READ_LIMIT_MS = 60_000;
 
-export type ArtRefusal = TakeInRefusal | 'noJob' | 'damaged' | 'tooManyPixels' | 'nothingToPrint' | 'tookTooLong';
+export type ArtRefusal = TakeInRefusal | UnpackRefusal | 'noJob' | 'nothingToPrint' | 'tookTooLong';
 
 export type ReceivedArt =
   | { ok: true; art: ArtView; alreadyThere: boolean }
@@ -36,7 +37,7 @@ export type ArtUpload = PictureBody & {
 export async function receiveArt({ jobId, name, ...picture }: ArtUpload): Promise<ReceivedArt> {
   const job = await reader().job.findUnique({ where: { id: jobId }, select: { id: true } });
   if (!job) return { ok: false, reason: 'noJob' };
-  return takeInPicture(picture, (incoming, mediaType) =>
+  return takeInPicture(picture, isArt, (incoming, mediaType) =>
     keepArt({ jobId, name: tidyFileName(name), mediaType, incoming }),
   );
 }

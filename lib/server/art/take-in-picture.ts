@@ -6,7 +6,14 @@ import { readHead } from './read-head';
 /** Longest file that is taken: 25 MB. */
 export const MOST_ART_BYTES = 25 * 1024 * 1024;
 
-export type TakeInRefusal = 'empty' | 'tooLarge' | 'cutShort' | 'notAPicture' | 'kindNotTaken' | 'noRoomLeft';
+export type TakeInRefusal =
+  | 'empty'
+  | 'tooLarge'
+  | 'cutShort'
+  | 'notAPicture'
+  | 'kindNotTaken'
+  | 'heicNotRead'
+  | 'noRoomLeft';
 
 export type PictureBody = {
   /** Content-Length, or null where it was not given. */
@@ -14,15 +21,28 @@ export type PictureBody = {
   readonly body: AsyncIterable<Uint8Array>;
 };
 
+/** What people call the kinds of files. */
+const NAMES: Readonly<Record<ArtMediaType, string>> = {
+  'image/png': 'PNG',
+  'image/jpeg': 'JPEG',
+  'image/webp': 'WebP',
+  'image/tiff': 'TIFF',
+  'image/avif': 'AVIF',
+  'image/gif': 'GIF',
+  'image/svg+xml': 'SVG',
+  'application/pdf': 'PDF',
+};
+
 type Refused = { readonly ok: false; readonly reason: TakeInRefusal; readonly kind?: string };
 
 /**
- * Takes a picture's bytes in, counted while they arrive and known by their content, and hands them to `keep`. Whatever
- * comes of it, the bytes are gone from where they lay unless `keep` kept them.
+ * Takes a picture's bytes in, counted while they arrive and known by their content, and hands those of a kind that
+ * `isTaken` to `keep`. Whatever comes of it, the bytes are gone from where they lay unless `keep` kept them.
  */
-export async function takeInPicture<Kept>(
+export async function takeInPicture<Taken extends ArtMediaType, Kept>(
   { declaredLength, body }: PictureBody,
-  keep: (incoming: IncomingFile, mediaType: ArtMediaType) => Promise<Kept>,
+  isTaken: (mediaType: ArtMediaType) => mediaType is Taken,
+  keep: (incoming: IncomingFile, mediaType: Taken) => Promise<Kept>,
 ): Promise<Kept | Refused> {
   if (declaredLength !== null && declaredLength > MOST_ART_BYTES) return { ok: false, reason: 'tooLarge' };
   const incoming = await takeIn(body);
@@ -32,7 +52,9 @@ export async function takeInPicture<Kept>(
     if (incoming.bytes === 0) return { ok: false, reason: 'empty' };
     const kind = await fileKind(await readHead(incoming.path));
     if (kind.kind === 'unknown') return { ok: false, reason: 'notAPicture' };
+    if (kind.kind === 'heic') return { ok: false, reason: 'heicNotRead' };
     if (kind.kind === 'other') return { ok: false, reason: 'kindNotTaken', kind: kind.name };
+    if (!isTaken(kind.mediaType)) return { ok: false, reason: 'kindNotTaken', kind: NAMES[kind.mediaType] };
     return await keep(incoming, kind.mediaType);
   } catch (error) {
     if (error instanceof NoRoomLeft) return { ok: false, reason: 'noRoomLeft' };

@@ -7,7 +7,7 @@ import { write } from '../db/database';
 import { newId } from '../db/new-id';
 import type { IncomingFile, StoredFile } from '../files/file-store';
 import { artFiles } from '../files/store';
-import type { ArtMediaType } from '../image/file-kind';
+import { isRaster, type RasterMediaType } from '../image/file-kind';
 import type { ReadPhotograph, ReadPhotographRequest } from '../image/read-photograph';
 import { runInWorker } from '../workers/pool';
 import { WorkerError } from '../workers/worker-pool';
@@ -54,7 +54,7 @@ export async function receivePhotograph(
   const side = SIDES.find((each) => each === said && sidesOf(kind).includes(each));
   if (!side || !sizes.some((size) => size.sizeId === sizeId) || !colours.some((each) => each.colourId === colourId))
     return { ok: false, reason: 'noSuchPlace' };
-  return takeInPicture(picture, (incoming, mediaType) =>
+  return takeInPicture(picture, isRaster, (incoming, mediaType) =>
     keepPhotograph({ blankId, sizeId, colourId, side }, incoming, mediaType),
   );
 }
@@ -64,7 +64,7 @@ type Place = Omit<PhotographOf, 'side'> & { readonly side: Side };
 async function keepPhotograph(
   place: Place,
   incoming: IncomingFile,
-  mediaType: ArtMediaType,
+  mediaType: RasterMediaType,
 ): Promise<ReceivedPhotograph> {
   const kept = await artFiles().place();
   try {

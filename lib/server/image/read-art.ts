@@ -4,7 +4,7 @@ import { type Ink, inkOfPixels } from '@/lib/domain/art/ink';
 import type { ArtMediaType } from './file-kind';
 import { writeProxy } from './proxy';
 import { openPixels, type Pixels } from './quiet-sharp';
-import { unpackPicture } from './unpack-picture';
+import { type UnpackRefusal, unpackArt } from './unpack-art';
 
 export type ReadArtRequest = {
   readonly path: string;
@@ -26,20 +26,17 @@ export type ReadArt = {
   readonly fileIsPicture: boolean;
 };
 
-export type ReadArtResult =
-  | ReadArt
-  | { readonly ok: false; readonly reason: 'damaged' | 'tooManyPixels' | 'nothingToPrint' };
+export type ReadArtResult = ReadArt | { readonly ok: false; readonly reason: UnpackRefusal | 'nothingToPrint' };
 
 /** Reads an uploaded picture once: checks it, unpacks it, finds its ink, and writes what the surfaces draw from. */
 export async function readArt({ path, mediaType, picturePath, proxyPath }: ReadArtRequest): Promise<ReadArtResult> {
-  const unpacked = await unpackPicture(path, mediaType);
+  const unpacked = await unpackArt(path, mediaType);
   if (!unpacked.ok) return unpacked;
-  const { pixels } = unpacked;
+  const { pixels, fileIsPicture } = unpacked;
   const ink = inkOfPixels(pixels.rgba, pixels.widthPx, pixels.heightPx);
   if (!ink) return { ok: false, reason: 'nothingToPrint' };
   const notes: ArtNote[] = ink.anyClear ? unpacked.notes : [...unpacked.notes, 'noTransparency'];
 
-  const fileIsPicture = notes.every((note) => note === 'noTransparency');
   if (!fileIsPicture) await writeFile(picturePath, await asPng(pixels));
   await writeProxy(pixels, proxyPath);
   return {

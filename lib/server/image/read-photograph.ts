@@ -1,5 +1,5 @@
 import { writeFile } from 'node:fs/promises';
-import type { ArtMediaType } from './file-kind';
+import type { RasterMediaType } from './file-kind';
 import { openPixels, type Pixels } from './quiet-sharp';
 import { unpackPicture } from './unpack-picture';
 
@@ -10,7 +10,7 @@ export const LEAST_PHOTOGRAPH_PX = 500;
 
 export type ReadPhotographRequest = {
   readonly path: string;
-  readonly mediaType: ArtMediaType;
+  readonly mediaType: RasterMediaType;
   /** Where the photograph is written as it is kept. */
   readonly picturePath: string;
 };
