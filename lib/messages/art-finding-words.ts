@@ -1,8 +1,9 @@
 import { labOfHex } from '../domain/art/colour/lab';
 import type { ArtFinding, FindingOf } from '../domain/art/findings/art-finding';
+import { passingWidthUm } from '../domain/art/findings/passing-width';
 import { type PressLimits, USUAL_PRESS_LIMITS } from '../domain/art/findings/press-limits';
 import { formatLength } from '../domain/measure/format-length';
-import { type LengthUnit, type Micrometres, tradeStepUm, UM_PER_MM } from '../domain/measure/length';
+import { type LengthUnit, type Micrometres, UM_PER_MM } from '../domain/measure/length';
 import type { Translator } from './translator';
 
 /** The `art-findings` subject: `translatorFor(locale, 'art-findings')` or `useTranslations('art-findings')`. */
@@ -44,13 +45,14 @@ export function artFindingWords(t: FindingTranslator, finding: ArtFinding, place
 }
 
 function valuesOf(t: FindingTranslator, finding: ArtFinding, { widthUm, unit, limits }: FindingPlace): Values {
-  const { code, numbers, mends, passesAtWidthUm } = finding;
+  const { code, numbers, mends } = finding;
+  const passes = formatLength(passingWidthUm(finding, unit) ?? widthUm, unit);
   switch (code) {
     case 'blurry':
       return {
         level: numbers.level,
         width: formatLength(widthUm, unit),
-        passes: atMost(passesAtWidthUm, unit),
+        passes,
         redraw: mends.includes('redraw') ? 'yes' : 'no',
         px: Math.floor(numbers.pxPerInch),
         sharp: (limits ?? USUAL_PRESS_LIMITS).sharpPxPerInch,
@@ -72,7 +74,7 @@ function valuesOf(t: FindingTranslator, finding: ArtFinding, { widthUm, unit, li
     case 'thinStrokes':
     case 'thinGaps':
       return {
-        passes: atLeast(passesAtWidthUm, unit),
+        passes,
         thicken: mends.includes('thicken') ? 'yes' : 'no',
         thinnest: inMm(t, numbers.thinnestUm),
         least: inMm(t, numbers.leastUm),
@@ -80,7 +82,7 @@ function valuesOf(t: FindingTranslator, finding: ArtFinding, { widthUm, unit, li
     case 'tooLarge':
       return {
         than: numbers.than,
-        passes: atMost(passesAtWidthUm, unit),
+        passes,
         width: formatLength(numbers.widthUm, unit),
         height: formatLength(numbers.heightUm, unit),
       };
@@ -124,17 +126,6 @@ function toneOf(hex: string): 'white' | 'black' | 'other' {
 
 function percentOf(share: number): number {
   return Math.max(1, Math.round(share * 100));
-}
-
-/** Rounded so that the width itself passes: down to the step that tapes and fields are read in. */
-function atMost(um: Micrometres | null, unit: LengthUnit): string {
-  const step = tradeStepUm(unit);
-  return formatLength(Math.max(step, Math.floor((um ?? 0) / step) * step), unit);
-}
-
-function atLeast(um: Micrometres | null, unit: LengthUnit): string {
-  const step = tradeStepUm(unit);
-  return formatLength(Math.ceil((um ?? 0) / step) * step, unit);
 }
 
 /** Strokes are told in millimetres in every shop; under the limit they never read as the limit itself. */
