@@ -27,6 +27,10 @@ const config: NextConfig = {
   devIndicators: false,
   images: { unoptimized: true },
   turbopack: {
+    // HarfBuzz asks for these where it runs on a server; in a browser it asks for none of them.
+    resolveAlias: Object.fromEntries(
+      ['module', 'fs', 'path', 'url'].map((name) => [name, { browser: './components/table/no-node-modules.ts' }]),
+    ),
     // The server runs beside its sources, so no list of files to carry elsewhere is needed and a long one does no harm.
     ignoreIssue: [{ path: '**', title: /^Dynamic filesystem access/ }],
   },

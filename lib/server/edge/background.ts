@@ -1,3 +1,4 @@
+import { keepPackagedFonts } from '../fonts/keep-packaged-fonts';
 import { startMailLoop } from '../mail/mail-loop';
 import { mailLoaders } from '../revisions/mail-loaders';
 import { startPictureWork } from '../revisions/picture-work';
@@ -7,4 +8,8 @@ import { onShutdown } from './on-shutdown';
 export function startBackground(): void {
   onShutdown('the outbox', startMailLoop(mailLoaders));
   onShutdown('pictures', startPictureWork());
+  const kept = keepPackagedFonts().catch((error: unknown) => {
+    console.error('The fonts that come with the app could not be kept; it is tried again at the next start.', error);
+  });
+  onShutdown('fonts', () => kept);
 }

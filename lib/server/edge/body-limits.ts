@@ -5,11 +5,11 @@ const MEBIBYTE = 1_048_576;
 /** What a form may weigh: typed words, never a file. */
 export const FORM_LIMIT_BYTES = MEBIBYTE;
 
-/** What an upload may weigh on the wire: 25 MB of picture. The route counts the bytes it takes in as well. */
+/** What an upload may weigh on the wire: 25 MB of picture or font. The route counts the bytes it takes in as well. */
 export const UPLOAD_LIMIT_BYTES = 25 * MEBIBYTE;
 
 /** Raw routes that take a file; they are outside the proxy's matcher too. */
-export const UPLOAD_PATH = /^\/api\/(art|blanks\/[^/]+\/photographs)(\/|$)/;
+export const UPLOAD_PATH = /^\/api\/(art|fonts|blanks\/[^/]+\/photographs)(\/|$)/;
 
 export type BodyRefusal = { status: 411 | 413; sentence: string };
 

@@ -1,5 +1,4 @@
-/** What a lettering face is like, for choosing one. */
-export type FontKind = 'block' | 'slab' | 'condensed' | 'script' | 'rounded' | 'wideCoverage';
+import type { FontKind } from '@/lib/domain/lettering/font-choice';
 
 /** A font that comes with the app: a whole TTF inside an installed package, under a licence that allows embedding and sale. */
 export type ShippedFont = {
