@@ -7,7 +7,7 @@ import { type ArtMediaType, isArt } from '../image/file-kind';
 import type { ReadArt, ReadArtRequest, ReadArtResult } from '../image/read-art';
 import type { UnpackRefusal } from '../image/unpack-art';
 import { runInWorker } from '../workers/pool';
-import { WorkerError } from '../workers/worker-pool';
+import { type WorkerEnd, WorkerError } from '../workers/worker-pool';
 import { addFile } from './add-file';
 import { type ArtView, artRows, artView } from './list-art';
 import { placeForProxy } from './proxies';
@@ -28,17 +28,19 @@ export type ArtUpload = PictureBody & {
   readonly jobId: string;
   /** The file's name on the maker's computer: a label, nothing else. */
   readonly name: string;
+  /** Whoever sent it has gone, or no longer wants it: what is being read is let go. */
+  readonly signal?: AbortSignal;
 };
 
 /**
  * Takes in a picture for a job: counted while it arrives, known by its content, checked, unpacked once in a worker, kept
  * under its SHA-256. A refused or broken-off upload leaves nothing behind. The same file a second time is the first one.
  */
-export async function receiveArt({ jobId, name, ...picture }: ArtUpload): Promise<ReceivedArt> {
+export async function receiveArt({ jobId, name, signal, ...picture }: ArtUpload): Promise<ReceivedArt> {
   const job = await reader().job.findUnique({ where: { id: jobId }, select: { id: true } });
   if (!job) return { ok: false, reason: 'noJob' };
   return takeInPicture(picture, isArt, (incoming, mediaType) =>
-    keepArt({ jobId, name: tidyFileName(name), mediaType, incoming }),
+    keepArt({ jobId, name: tidyFileName(name), mediaType, incoming, signal }),
   );
 }
 
@@ -47,18 +49,22 @@ type Incoming = {
   readonly name: string;
   readonly mediaType: ArtMediaType;
   readonly incoming: IncomingFile;
+  readonly signal: AbortSignal | undefined;
 };
 
-async function keepArt({ jobId, name, mediaType, incoming }: Incoming): Promise<ReceivedArt> {
+async function keepArt({ jobId, name, mediaType, incoming, signal }: Incoming): Promise<ReceivedArt> {
   const picturePlace = await artFiles().place();
   const proxyPlace = await placeForProxy();
   try {
-    const read = await readInWorker({
-      path: incoming.path,
-      mediaType,
-      picturePath: picturePlace.path,
-      proxyPath: proxyPlace.path,
-    });
+    const read = await readInWorker(
+      {
+        path: incoming.path,
+        mediaType,
+        picturePath: picturePlace.path,
+        proxyPath: proxyPlace.path,
+      },
+      signal,
+    );
     if (!read.ok) return read;
     const file = await incoming.keep();
     const picture = read.fileIsPicture ? file : await picturePlace.keep();
@@ -70,12 +76,19 @@ async function keepArt({ jobId, name, mediaType, incoming }: Incoming): Promise<
   }
 }
 
-async function readInWorker(request: ReadArtRequest): Promise<ReadArtResult | { ok: false; reason: 'tookTooLong' }> {
+/** Why work on a picture that was given up ended, as whoever sent it is told. */
+const ENDED = { tookTooLong: 'tookTooLong', crashed: 'damaged', stopped: 'cutShort' } as const;
+
+async function readInWorker(
+  request: ReadArtRequest,
+  signal: AbortSignal | undefined,
+): Promise<ReadArtResult | { ok: false; reason: (typeof ENDED)[WorkerEnd] }> {
   try {
-    return await runInWorker<ReadArtRequest, ReadArtResult>('read-art', request, { timeoutMs: READ_LIMIT_MS });
+    const limits = { timeoutMs: READ_LIMIT_MS, ...(signal ? { signal } : {}) };
+    return await runInWorker<ReadArtRequest, ReadArtResult>('read-art', request, limits);
   } catch (error) {
     if (!(error instanceof WorkerError)) throw error;
-    return { ok: false, reason: error.reason === 'tookTooLong' ? 'tookTooLong' : 'damaged' };
+    return { ok: false, reason: ENDED[error.reason] };
   }
 }
 

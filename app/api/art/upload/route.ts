@@ -19,6 +19,7 @@ export async function POST(request: Request): Promise<Response> {
     name: searchParams.get('name') ?? '',
     declaredLength: declared === null ? null : Number(declared),
     body: bodyBytes(request.body),
+    signal: request.signal,
   });
   return answer(received, received.ok ? 200 : 422);
 }

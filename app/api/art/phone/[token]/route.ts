@@ -22,6 +22,7 @@ export async function POST(request: Request, { params }: Context): Promise<Respo
     name: new URL(request.url).searchParams.get('name') ?? '',
     declaredLength: declared === null ? null : Number(declared),
     body: bodyBytes(request.body),
+    signal: request.signal,
   });
   return answer(received, received.ok ? 200 : 422);
 }
