@@ -42,7 +42,17 @@ function SceneShape({ shape, href }: { shape: Shape; href: (sha256: string) => s
         />
       );
     case 'glyphs':
-      return <path d={shape.d} fill={shape.fill} />;
+      return (
+        <path
+          d={shape.d}
+          fill={shape.fill}
+          stroke={shape.outline?.hex}
+          strokeWidth={shape.outline && 2 * shape.outline.widthMm}
+          strokeLinejoin={shape.outline && 'round'}
+          paintOrder={shape.outline && 'stroke'}
+          data-print={shape.printId}
+        />
+      );
     case 'image':
       return (
         <image

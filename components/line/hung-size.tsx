@@ -4,6 +4,7 @@ import type { Side } from '@/lib/domain/garment/flat';
 import type { LayoutDocument, SizeKey } from '@/lib/domain/layout/document';
 import { composeScene } from '@/lib/domain/layout/scene';
 import { keyOf, type OfferedSize, sizeName } from '@/lib/domain/layout/sizes';
+import type { SetType } from '@/lib/domain/layout/type-case';
 import { sizeWords } from '@/lib/messages/reading-words';
 import { SceneSvg } from '../flat/scene-svg';
 import { classNames } from '../ui/class-names';
@@ -14,6 +15,8 @@ type HungSizeProps = {
   layout: Pick<LayoutDocument, 'garments' | 'prints'>;
   garmentId: string;
   side: Side;
+  /** Sets the words that are looked at. */
+  setType: SetType | undefined;
   offered: OfferedSize;
   place: HungPlace;
   isChosen: boolean;
@@ -28,6 +31,7 @@ export const HungSize = memo(function HungSize({
   layout,
   garmentId,
   side,
+  setType,
   offered,
   place,
   isChosen,
@@ -40,8 +44,8 @@ export const HungSize = memo(function HungSize({
   const { garments, prints } = layout;
   const { blankId, sizeId } = keyOf(offered);
   const scene = useMemo(
-    () => composeScene({ garments, prints }, { garmentId, size: { blankId, sizeId }, side, lineId: null }),
-    [garments, prints, garmentId, blankId, sizeId, side],
+    () => composeScene({ garments, prints }, { garmentId, size: { blankId, sizeId }, side, lineId: null }, setType),
+    [garments, prints, garmentId, blankId, sizeId, side, setType],
   );
   const size = sizeWords(readings, sizeName(offered));
   const { quantity } = offered;

@@ -7,6 +7,7 @@ import type { LayoutDocument, SizeKey } from '@/lib/domain/layout/document';
 import { troubledSizes } from '@/lib/domain/layout/layout-fit';
 import { flatOf } from '@/lib/domain/layout/scene';
 import { garmentOf, keyOf, sameSize, sizesToShow } from '@/lib/domain/layout/sizes';
+import type { TypeCase } from '@/lib/domain/layout/type-case';
 import { hungLine } from './hung-line';
 import { HungSize } from './hung-size';
 import styles from './the-line.module.css';
@@ -15,13 +16,17 @@ type TheLineProps = {
   layout: Pick<LayoutDocument, 'garments' | 'prints'>;
   garmentId: string;
   side: Side;
+  /** What lettering is set from, and whose words are looked at. */
+  type: TypeCase | null;
+  personId: string | null;
   chosen: SizeKey;
   href: (sha256: string) => string;
   onChoose: (size: SizeKey) => void;
 };
 
 /** The line: every ordered size of a garment hung side by side at one scale with its prints; each chooses the size shown. */
-export const TheLine = memo(function TheLine({ layout, garmentId, side, chosen, href, onChoose }: TheLineProps) {
+export const TheLine = memo(function TheLine(props: TheLineProps) {
+  const { layout, garmentId, side, type, personId, chosen, href, onChoose } = props;
   const t = useTranslations('table.line');
   const garment = garmentOf(layout, garmentId);
   const shown = useMemo(() => {
@@ -30,7 +35,10 @@ export const TheLine = memo(function TheLine({ layout, garmentId, side, chosen, 
   }, [garment, side]);
   // Worked out when there is time: a print being dragged must not wait for it.
   const settled = useDeferredValue(layout);
-  const troubled = useMemo(() => troubledSizes(settled, garmentId, side), [settled, garmentId, side]);
+  const troubled = useMemo(
+    () => troubledSizes(settled, garmentId, side, type?.longest),
+    [settled, garmentId, side, type],
+  );
   const list = useRef<HTMLUListElement>(null);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is chosen decides which place is scrolled to
@@ -54,6 +62,7 @@ export const TheLine = memo(function TheLine({ layout, garmentId, side, chosen, 
               layout={layout}
               garmentId={garmentId}
               side={side}
+              setType={type?.of(personId)}
               offered={offered}
               place={place}
               isChosen={sameSize(key, chosen)}

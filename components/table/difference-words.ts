@@ -43,7 +43,8 @@ export function useDifferenceWords(
           theirs: readings(`location.${difference.theirs.locationId}`),
         });
       case 'otherPicture':
-        return t('otherPicture', { print: difference.mine.name });
+      case 'otherLettering':
+        return t(difference.kind, { print: difference.mine.name });
       case 'otherGarments':
         return t('otherGarments', {
           print: difference.mine.name,

@@ -3,6 +3,7 @@ import { useTranslations } from 'use-intl';
 import { sharpnessLimits } from '@/lib/domain/art/sharpness';
 import { distance, type Point } from '@/lib/domain/geometry/point';
 import type { LayoutDocument } from '@/lib/domain/layout/document';
+import type { TypeCase } from '@/lib/domain/layout/type-case';
 import { formatLength, formatLengthValue, formatLimit } from '@/lib/domain/measure/format-length';
 import { type LengthUnit, UM_PER_INCH, UM_PER_MM } from '@/lib/domain/measure/length';
 import { type PaperFinding, paperFindings } from '@/lib/editor/paper-findings';
@@ -19,6 +20,7 @@ type FindingMarksProps = {
   layout: LayoutDocument;
   selection: Selection;
   shown: ShownFlat;
+  type: TypeCase | null;
   unit: LengthUnit;
   viewport: Viewport;
   /** Where the slips begin, CSS pixels: words do not go under them. */
@@ -41,6 +43,7 @@ export const FindingMarks = memo(function FindingMarks({
   layout,
   selection,
   shown,
+  type,
   unit,
   viewport,
   freeToPx,
@@ -50,10 +53,13 @@ export const FindingMarks = memo(function FindingMarks({
   const wordsOf = useFindingWords(unit);
   const { garment, offered, flat } = shown;
   const findings = useMemo(
-    () => paperFindings(layout, selection, { garment, offered, flat }),
-    [layout, selection, garment, offered, flat],
+    () => paperFindings(layout, selection, { garment, offered, flat }, type),
+    [layout, selection, garment, offered, flat, type],
   );
-  const overlaps = useMemo(() => paperOverlaps(layout, selection, { offered }), [layout, selection, offered]);
+  const overlaps = useMemo(
+    () => paperOverlaps(layout, selection, { offered }, type),
+    [layout, selection, offered, type],
+  );
   const t = useTranslations('table.fit');
   const said = [
     ...findings.map((finding) => {

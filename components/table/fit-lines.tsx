@@ -4,6 +4,7 @@ import { v7 as newId } from 'uuid';
 import type { Garment, LayoutDocument } from '@/lib/domain/layout/document';
 import { fitSuggestions, isStopping, printFit } from '@/lib/domain/layout/layout-fit';
 import { keyOf } from '@/lib/domain/layout/sizes';
+import type { SetType } from '@/lib/domain/layout/type-case';
 import { formatLength, formatLengthValue } from '@/lib/domain/measure/format-length';
 import { type LengthUnit, type Micrometres, UM_PER_INCH, UM_PER_MM } from '@/lib/domain/measure/length';
 import type { ChosenPrint } from '@/lib/editor/chosen-print';
@@ -16,16 +17,26 @@ import { groupWords } from './group-words';
 import { type SaidFinding, saidFindings } from './said-findings';
 import type { Change } from './use-reading';
 
-type FitLinesProps = { chosen: ChosenPrint; unit: LengthUnit; change: Change; locked: boolean };
+type FitLinesProps = {
+  chosen: ChosenPrint;
+  unit: LengthUnit;
+  change: Change;
+  locked: boolean;
+  /** Sets the longest of the list: lettering has to fit with it. */
+  setType?: SetType | undefined;
+};
 
 /** How the print in hand fits every ordered size of its garment, and for sizes where it does not, a width that does. */
-export function FitLines({ chosen, unit, change, locked }: FitLinesProps) {
+export function FitLines({ chosen, unit, change, locked, setType }: FitLinesProps) {
   const t = useTranslations('table.fit');
   const readings = useTranslations('readings');
   // Worked out when there is time: a print being dragged must not wait for it.
   const print = useDeferredValue(chosen.print);
   const { garment } = chosen;
-  const { said, clear, suggestions } = useMemo(() => fitOn(print, garment, unit), [print, garment, unit]);
+  const { said, clear, suggestions } = useMemo(
+    () => fitOn(print, garment, unit, setType),
+    [print, garment, unit, setType],
+  );
   return (
     <div className={styles.fit}>
       {clear.length > 0 ? (
@@ -64,14 +75,14 @@ export function FitLines({ chosen, unit, change, locked }: FitLinesProps) {
   );
 }
 
-function fitOn(print: ChosenPrint['print'], garment: Garment, unit: LengthUnit) {
+function fitOn(print: ChosenPrint['print'], garment: Garment, unit: LengthUnit, setType: SetType | undefined) {
   const here: Pick<LayoutDocument, 'garments'> = { garments: [garment] };
   const onIt = { ...print, garmentIds: [garment.garmentId] };
-  const fits = printFit(here, onIt);
+  const fits = printFit(here, onIt, setType);
   return {
     said: saidFindings(fits),
     clear: fits.filter(({ findings }) => findings.length === 0).map(({ offered }) => keyOf(offered)),
-    suggestions: fitSuggestions(onIt, fits, unit),
+    suggestions: fitSuggestions(onIt, fits, unit, setType),
   };
 }
 

@@ -1,6 +1,7 @@
 import { useTranslations } from 'use-intl';
 import type { Point } from '@/lib/domain/geometry/point';
-import { inkHeightUm, type PlacedPrint } from '@/lib/domain/layout/placement';
+import type { PlacedPrint } from '@/lib/domain/layout/placement';
+import { printHeightUm } from '@/lib/domain/layout/readings';
 import { formatLength } from '@/lib/domain/measure/format-length';
 import { type LengthUnit, mmFromUm } from '@/lib/domain/measure/length';
 import type { ChosenPrint } from '@/lib/editor/chosen-print';
@@ -33,7 +34,7 @@ export function HeldMeasures({ chosen, placed, corners, guides, unit, viewport, 
   const t = useTranslations('table');
   const { print, group, flat } = chosen;
   const { inkBox } = placed;
-  const heightUm = inkHeightUm(print.content.art, group.widthUm);
+  const heightUm = printHeightUm(print.content, group);
   // On the side where no drop is measured: that of the centre line.
   const inwards = inkBox.x + inkBox.width / 2 >= 0 ? -1 : 1;
   const middle = pxAt(viewport, { x: inkBox.x + inkBox.width / 2, y: inkBox.y + inkBox.height / 2 });

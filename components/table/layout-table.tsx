@@ -5,6 +5,7 @@ import { memo, type ReactNode, useCallback, useMemo, useState } from 'react';
 import { useTranslations } from 'use-intl';
 import type { Side } from '@/lib/domain/garment/flat';
 import type { LayoutDocument, SizeKey } from '@/lib/domain/layout/document';
+import type { TypeCase } from '@/lib/domain/layout/type-case';
 import type { LengthUnit } from '@/lib/domain/measure/length';
 import { restoredTable } from '@/lib/editor/kept-table';
 import { likelyLocation } from '@/lib/editor/likely-location';
@@ -42,6 +43,8 @@ export type LineView = {
   readonly layout: LayoutDocument;
   readonly garmentId: string;
   readonly side: Side;
+  readonly type: TypeCase | null;
+  readonly personId: string | null;
   readonly chosen: SizeKey;
   readonly onChoose: (size: SizeKey) => void;
 };
@@ -132,7 +135,14 @@ function LaidOutTable({
       {selection ? (
         <>
           <div className={styles.line}>
-            {line({ layout: wholeLayout(settled), ...selection, chosen: selection.size, onChoose })}
+            {line({
+              layout: wholeLayout(settled),
+              ...selection,
+              type: settled.type,
+              personId: settled.personId,
+              chosen: selection.size,
+              onChoose,
+            })}
           </div>
           <main className={styles.main}>
             <Paper

@@ -4,8 +4,9 @@ import { clothColours } from '@/lib/domain/garment/cloth-colours';
 import type { LayoutDocument, Print } from '@/lib/domain/layout/document';
 import { composePrints, composeScene, printsOn, type Scene } from '@/lib/domain/layout/scene';
 import { type Tape, tapeShapes } from '@/lib/domain/layout/tape';
+import type { SetType } from '@/lib/domain/layout/type-case';
 import type { LengthUnit } from '@/lib/domain/measure/length';
-import { areaAround, pictureCorners, tapeEnds, tapeReachMm } from '@/lib/editor/moving-area';
+import { areaAround, drawnCorners, tapeEnds, tapeReachMm } from '@/lib/editor/moving-area';
 import type { Selection } from '@/lib/editor/selection';
 import type { Viewport } from '@/lib/editor/viewport';
 import styles from './paper.module.css';
@@ -15,6 +16,8 @@ type PaperSceneProps = {
   layout: LayoutDocument;
   selection: Selection;
   tapes: readonly Tape[];
+  /** Sets the words that are looked at. */
+  setType: SetType | undefined;
   unit: LengthUnit;
   viewport: Viewport;
   widthPx: number;
@@ -29,7 +32,8 @@ const NONE: readonly Print[] = [];
  * What lies under and over the print in hand stays as it is drawn while that print moves, and the print and its tapes are
  * drawn on stages no larger than they are: the less of the window changes at each frame, the sooner it is shown.
  */
-export function PaperScene({ layout, selection, tapes, unit, viewport, widthPx, heightPx, href }: PaperSceneProps) {
+export function PaperScene(props: PaperSceneProps) {
+  const { layout, selection, tapes, setType, unit, viewport, widthPx, heightPx, href } = props;
   const { garments } = layout;
   const here = printsOn(layout, selection);
   const at = here.findIndex(({ printId }) => printId === selection.printId);
@@ -38,17 +42,17 @@ export function PaperScene({ layout, selection, tapes, unit, viewport, widthPx, 
   const inHand = here[at];
   const { garmentId, size, side } = selection;
   const prints = useMemo(
-    () => composePrints({ garments, prints: inHand ? [inHand] : [] }, { garmentId, size, side, lineId: null }),
-    [garments, inHand, garmentId, size, side],
+    () => composePrints({ garments, prints: inHand ? [inHand] : [] }, { garmentId, size, side, lineId: null }, setType),
+    [garments, inHand, garmentId, size, side, setType],
   );
   const hex = garments.find((garment) => garment.garmentId === garmentId)?.cloth.hex ?? '#FFFFFF';
   const laid = useMemo(() => {
     const leaderHex = clothColours(hex).seam;
     return tapes.flatMap((tape) => tapeShapes(tape, unit, leaderHex));
   }, [tapes, unit, hex]);
-  const still = { garments, selection, viewport, widthPx, heightPx, href };
+  const still = { garments, selection, setType, viewport, widthPx, heightPx, href };
   const moving = { viewport, widthPx, heightPx, href };
-  const corners = prints.flatMap(pictureCorners);
+  const corners = prints.flatMap(drawnCorners);
   const ends = tapeEnds(tapes);
   const reach = tapeReachMm(tapes);
   // Where nothing lies over the print, it and its tapes are one picture.
@@ -72,6 +76,7 @@ type StageProps = Pick<PaperSceneProps, 'viewport' | 'widthPx' | 'heightPx' | 'h
 type StillStageProps = StageProps & {
   garments: LayoutDocument['garments'];
   selection: Selection;
+  setType: SetType | undefined;
   prints: readonly Print[];
   /** The garment itself lies under these prints. */
   withCloth?: boolean;
@@ -79,15 +84,15 @@ type StillStageProps = StageProps & {
 
 /** Prints that stay where they are, drawn again only when one of them changed or the paper is seen otherwise. */
 const StillStage = memo(function StillStage(props: StillStageProps) {
-  const { garments, selection, prints, withCloth = false, viewport, widthPx, heightPx, href } = props;
+  const { garments, selection, setType, prints, withCloth = false, viewport, widthPx, heightPx, href } = props;
   const { garmentId, size, side } = selection;
   const scene: Pick<Scene, 'shapes'> = useMemo(() => {
     const [layout, key] = [
       { garments, prints: [...prints] },
       { garmentId, size, side, lineId: null },
     ];
-    return withCloth ? composeScene(layout, key) : { shapes: composePrints(layout, key) };
-  }, [garments, prints, withCloth, garmentId, size, side]);
+    return withCloth ? composeScene(layout, key, setType) : { shapes: composePrints(layout, key, setType) };
+  }, [garments, prints, withCloth, garmentId, size, side, setType]);
   const originPx = { x: viewport.xPx, y: viewport.yPx };
   return (
     <Stage className={styles.stage} width={widthPx} height={heightPx} listening={false}>

@@ -10,6 +10,7 @@ import { placedPrint, printsOn } from '@/lib/domain/layout/scene';
 import { sizeName } from '@/lib/domain/layout/sizes';
 import { tapesFor } from '@/lib/domain/layout/tape';
 import { type ChosenPrint, chosenPrint } from '@/lib/editor/chosen-print';
+import { shownType } from '@/lib/editor/command';
 import type { GuideLine } from '@/lib/editor/neighbours';
 import { FRAME_CORNERS, type FrameCorner, frameCorners } from '@/lib/editor/print-frame';
 import { type ShownFlat, shownFlat } from '@/lib/editor/shown-flat';
@@ -112,15 +113,22 @@ function LaidOut({ editor, change, href, view, shown }: LaidOutProps) {
   const locked = editor.locked || isPinned(editor, selection?.printId ?? '');
   const { viewport, widthPx, heightPx, freeToPx } = view;
   const { flat } = shown;
+  const setType = shownType(editor);
   const chosen = chosenPrint({ layout, selection });
   const print = chosen?.print ?? null;
   const size = selection?.size ?? null;
-  const tapes = useMemo(() => (print && size ? tapesFor(print, size, flat) : []), [print, size, flat]);
-  const placed = useMemo(() => (print && size ? placedPrint(print, size, flat) : null), [print, size, flat]);
+  const tapes = useMemo(
+    () => (print && size ? tapesFor(print, size, flat, { setType }) : []),
+    [print, size, flat, setType],
+  );
+  const placed = useMemo(
+    () => (print && size ? placedPrint(print, size, flat, setType) : null),
+    [print, size, flat, setType],
+  );
   const zero = { x: 0, y: placed?.measuredFrom.y ?? flat.points.collarSeamCentre?.y ?? 0 };
   const zeroPx = pxAt(viewport, zero);
   const onDark = relativeLuminance(shown.garment.cloth.hex) <= 0.18;
-  const corners = print && placed ? frameCorners(print.content.art.inkBox, placed.matrix) : null;
+  const corners = print && placed ? frameCorners(placed.frame, placed.matrix) : null;
   const outline = corners ? FRAME_CORNERS.map((corner) => corners[corner]) : NO_CORNERS;
   const clothToPx = pxAt(viewport, { x: flat.points.underarm?.x ?? flat.box.x + flat.box.width, y: 0 }).x;
   const isHeld = editor.held !== null;
@@ -140,7 +148,7 @@ function LaidOut({ editor, change, href, view, shown }: LaidOutProps) {
     <>
       <PatternPaper unit={unit} viewport={viewport} zeroY={zero.y} widthPx={widthPx} heightPx={heightPx} />
       <div className={styles.scene} aria-hidden="true">
-        <PaperScene {...{ layout, selection, tapes, unit, viewport, widthPx, heightPx, href }} />
+        <PaperScene {...{ layout, selection, tapes, setType, unit, viewport, widthPx, heightPx, href }} />
       </div>
       {chosen && placed && corners ? (
         <>
@@ -160,7 +168,10 @@ function LaidOut({ editor, change, href, view, shown }: LaidOutProps) {
         </>
       ) : null}
       {isHeld ? null : (
-        <FindingMarks {...{ layout, selection, shown, unit, viewport, freeToPx, change }} handles={outline} />
+        <FindingMarks
+          {...{ layout, selection, shown, type: editor.type, unit, viewport, freeToPx, change }}
+          handles={outline}
+        />
       )}
       <Yardstick {...sticks} lie="along" zeroPx={zeroPx.x} lengthPx={widthPx} widthPx={YARDSTICK_PX.along} />
       <Yardstick {...sticks} lie="down" zeroPx={zeroPx.y} lengthPx={heightPx} widthPx={YARDSTICK_PX.beside} />

@@ -2,6 +2,7 @@ import { type ReactNode, useRef } from 'react';
 import { type Box, grownBox } from '@/lib/domain/geometry/box';
 import { placedPrint } from '@/lib/domain/layout/scene';
 import { chosenPrint } from '@/lib/editor/chosen-print';
+import { shownType } from '@/lib/editor/command';
 import { shownFlat } from '@/lib/editor/shown-flat';
 import { shownLayout, type TableEditor } from '@/lib/editor/table-editor';
 import styles from './paper.module.css';
@@ -51,5 +52,5 @@ function printBox(editor: TableEditor): Box | null {
   const { selection } = editor;
   const chosen = chosenPrint({ layout: shownLayout(editor), selection });
   if (!(chosen && selection)) return null;
-  return grownBox(placedPrint(chosen.print, selection.size, chosen.flat).inkBox, AROUND_PRINT_MM);
+  return grownBox(placedPrint(chosen.print, selection.size, chosen.flat, shownType(editor)).inkBox, AROUND_PRINT_MM);
 }

@@ -5,7 +5,7 @@ import { useEffect, useState } from 'react';
 import { Image, Layer, Path } from 'react-konva';
 import { matrixParts } from '@/lib/domain/geometry/matrix';
 import type { Point } from '@/lib/domain/geometry/point';
-import type { ImageShape, LAYERS, Scene, Shape } from '@/lib/domain/layout/scene';
+import type { GlyphsShape, ImageShape, LAYERS, PathShape, Scene, Shape } from '@/lib/domain/layout/scene';
 
 type PrintPointer = (printId: string, event: KonvaEventObject<PointerEvent>) => void;
 
@@ -45,7 +45,7 @@ export function SceneLayer({ scene, layers, pxPerMm, originPx, href, ...pointer 
 }
 
 function DrawnPath({ shape }: { shape: Exclude<Shape, ImageShape> }) {
-  const stroke = shape.kind === 'path' ? shape.stroke : undefined;
+  const stroke = shape.kind === 'path' ? shape.stroke : roundLetters(shape);
   return (
     <Path
       data={shape.d}
@@ -54,10 +54,16 @@ function DrawnPath({ shape }: { shape: Exclude<Shape, ImageShape> }) {
       strokeWidth={stroke?.widthMm}
       dash={stroke?.dashMm}
       lineJoin="round"
+      fillAfterStrokeEnabled={shape.kind === 'glyphs'}
       listening={false}
       perfectDrawEnabled={false}
     />
   );
+}
+
+/** The line round letters: half of it lies under their fill. */
+function roundLetters({ outline }: GlyphsShape): PathShape['stroke'] {
+  return outline && { hex: outline.hex, widthMm: 2 * outline.widthMm };
 }
 
 type PrintImageProps = { shape: ImageShape; src: string } & Pick<

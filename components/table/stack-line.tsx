@@ -13,7 +13,7 @@ type StackLineProps = { chosen: ChosenPrint; editor: TableEditor; perform: Perfo
 /** What the print in hand keeps under, or could. */
 export function StackLine({ chosen, editor, perform, locked }: StackLineProps) {
   const t = useTranslations('table.fit');
-  const state = { layout: wholeLayout(editor), selection: editor.selection };
+  const state = { layout: wholeLayout(editor), selection: editor.selection, type: editor.type };
   const kept = keptUnder(state, chosen);
   const offer = kept ?? (locked ? null : stackOffer(state));
   if (!offer) return null;

@@ -3,6 +3,7 @@ import { distance, type Point } from '@/lib/domain/geometry/point';
 import { placedPrint } from '@/lib/domain/layout/scene';
 import { UM_PER_MM } from '@/lib/domain/measure/length';
 import { chosenPrint } from '@/lib/editor/chosen-print';
+import { shownType } from '@/lib/editor/command';
 import { setTurn } from '@/lib/editor/commands/change-print';
 import { movePrint } from '@/lib/editor/commands/place-print';
 import { resizePrint } from '@/lib/editor/commands/size-print';
@@ -98,7 +99,7 @@ export function usePaperPointer(
     const { selection } = editor;
     const chosen = chosenPrint({ layout: shownLayout(editor), selection });
     if (!(chosen && selection) || editor.locked || isPinned(editor, chosen.print.printId)) return null;
-    const { x, y, width, height } = placedPrint(chosen.print, selection.size, chosen.flat).inkBox;
+    const { x, y, width, height } = placedPrint(chosen.print, selection.size, chosen.flat, shownType(editor)).inkBox;
     const { turnCentideg: startCentideg } = chosen.print;
     return { does: 'turn', startCentideg, middle: { x: x + width / 2, y: y + height / 2 }, from };
   }
@@ -211,11 +212,12 @@ function printUnder(editor: TableEditor, atMm: Point, reachMm: number): string |
   const { selection } = editor;
   const shown = shownFlat({ layout, selection });
   if (!(selection && shown)) return null;
+  const setType = shownType(editor);
   // What is in hand stays in hand under what lies over it.
   const inHand = layout.prints.filter(({ printId }) => printId === selection.printId);
   const found =
-    printAt({ prints: inHand }, selection, shown.flat, atMm, 0) ??
-    printAt(layout, selection, shown.flat, atMm, reachMm);
+    printAt({ prints: inHand }, selection, shown.flat, atMm, 0, setType) ??
+    printAt(layout, selection, shown.flat, atMm, reachMm, setType);
   return found?.printId ?? null;
 }
 

@@ -1,13 +1,20 @@
 import { useTranslations } from 'use-intl';
 import { LOCATIONS } from '@/lib/domain/layout/locations';
+import { startingInk } from '@/lib/domain/layout/starting-groups';
 import { formatLength } from '@/lib/domain/measure/format-length';
 import type { LengthUnit } from '@/lib/domain/measure/length';
 import type { ChosenPrint } from '@/lib/editor/chosen-print';
 import { setAcross, setDrop } from '@/lib/editor/commands/place-print';
-import { setHeight, setWidth } from '@/lib/editor/commands/size-print';
-import { FURTHEST_READING_UM, LARGEST_PRINT_UM, SMALLEST_PRINT_UM } from '@/lib/editor/print-limits';
+import { setHeight, setLetterHeight, setWidth } from '@/lib/editor/commands/size-print';
+import {
+  FURTHEST_READING_UM,
+  LARGEST_PRINT_UM,
+  LEAST_LETTERS_UM,
+  MOST_LETTERS_UM,
+  SMALLEST_PRINT_UM,
+} from '@/lib/editor/print-limits';
 import { afterCommand, type TableEditor } from '@/lib/editor/table-editor';
-import { presentReading, type ReadingName, typedReading } from '@/lib/editor/typed-reading';
+import { presentReading, type ReadingName, type TypedRefusal, typedReading } from '@/lib/editor/typed-reading';
 import { type Applied, useTypedText } from './use-typed-text';
 
 export type Change = (step: (editor: TableEditor) => TableEditor) => void;
@@ -27,7 +34,7 @@ export function useReading(
   way: 1 | -1 = 1,
 ) {
   const t = useTranslations('table.refused');
-  const present = presentReading(name, print.content.art, group, LOCATIONS[print.locationId].direction);
+  const present = presentReading(name, startingInk(print.content), group, LOCATIONS[print.locationId].direction);
   const shownUm = present.sign * present.um + 0;
 
   function apply(written: string): Applied {
@@ -35,8 +42,8 @@ export function useReading(
     if (!typed.ok) {
       const sentence = t(typed.reason, {
         example: EXAMPLE[unit],
-        least: formatLength(SMALLEST_PRINT_UM, unit),
-        most: formatLength(typed.reason === 'tooFar' ? FURTHEST_READING_UM : LARGEST_PRINT_UM, unit),
+        least: formatLength(typed.reason === 'lettersTooSmall' ? LEAST_LETTERS_UM : SMALLEST_PRINT_UM, unit),
+        most: formatLength(mostUm(typed.reason), unit),
       });
       return { ok: false, sentence };
     }
@@ -46,6 +53,11 @@ export function useReading(
   }
 
   return useTypedText(formatLength(shownUm, unit), apply);
+}
+
+function mostUm(reason: TypedRefusal): number {
+  if (reason === 'lettersTooLarge') return MOST_LETTERS_UM;
+  return reason === 'tooFar' ? FURTHEST_READING_UM : LARGEST_PRINT_UM;
 }
 
 function afterReading(editor: TableEditor, name: ReadingName, um: number): TableEditor {
@@ -58,5 +70,7 @@ function afterReading(editor: TableEditor, name: ReadingName, um: number): Table
       return afterCommand(editor, setDrop, { dropUm: um });
     case 'across':
       return afterCommand(editor, setAcross, { acrossUm: um });
+    case 'letters':
+      return afterCommand(editor, setLetterHeight, { capHeightUm: um });
   }
 }

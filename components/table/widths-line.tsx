@@ -20,10 +20,10 @@ type WidthsLineProps = { chosen: ChosenPrint; editor: TableEditor; perform: Perf
 export function WidthsLine({ chosen: { print, garment, group }, editor, perform }: WidthsLineProps) {
   const t = useTranslations('table.fit');
   const readings = useTranslations('readings');
-  const { history, selection, unit } = editor;
+  const { history, selection, unit, type } = editor;
   // Found from what is set, not from a drag in progress, and when there is time.
   const layout = useDeferredValue(history.present);
-  const suggestion = useMemo(() => groupSuggestion({ layout, selection, unit }), [layout, selection, unit]);
+  const suggestion = useMemo(() => groupSuggestion({ layout, selection, unit, type }), [layout, selection, unit, type]);
   const present = widthsOn(print, sizesToShow(garment).map(keyOf)).length;
   if (!suggestion && present < 2) return null;
   return (

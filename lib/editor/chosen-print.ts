@@ -1,5 +1,6 @@
 import type { FrozenFlat } from '@/lib/domain/garment/flat';
 import type { Garment, LayoutDocument, Print, SizeGroup } from '@/lib/domain/layout/document';
+import { type GroupReadings, readAlike } from '@/lib/domain/layout/group-readings';
 import { flatOf } from '@/lib/domain/layout/scene';
 import { garmentOf, groupFor, sizeOf } from '@/lib/domain/layout/sizes';
 import type { TableState } from './command';
@@ -53,11 +54,10 @@ export function withPrint(layout: LayoutDocument, printId: string, change: (prin
 export function withReadings(
   layout: LayoutDocument,
   { print, group }: Pick<ChosenPrint, 'print' | 'group'>,
-  readings: Partial<Pick<SizeGroup, 'widthUm' | 'dropUm' | 'acrossUm'>>,
+  readings: Partial<GroupReadings>,
 ): LayoutDocument {
   const next = { ...group, ...readings };
-  const same = next.widthUm === group.widthUm && next.dropUm === group.dropUm && next.acrossUm === group.acrossUm;
-  if (same) return layout;
+  if (readAlike(next, group)) return layout;
   return withPrint(layout, print.printId, (each) => ({
     ...each,
     sizeGroups: each.sizeGroups.map((other) => (other.groupId === group.groupId ? next : other)),

@@ -1,10 +1,14 @@
 import type { LayoutDocument } from '@/lib/domain/layout/document';
+import type { SetType, TypeCase } from '@/lib/domain/layout/type-case';
 import type { LengthUnit } from '@/lib/domain/measure/length';
 import type { Selection } from './selection';
 
 /** Everything that can be done to a layout at the table; the catalogue has a word for each. */
 export const COMMAND_IDS = [
   'addPrint',
+  'addLettering',
+  'changeLettering',
+  'setLetterHeight',
   'removePrint',
   'movePrint',
   'nudgePrint',
@@ -18,6 +22,7 @@ export const COMMAND_IDS = [
   'setLocation',
   'renamePrint',
   'fitSizes',
+  'goAheadSoft',
   'suggestGroups',
   'oneWidth',
   'keepUnder',
@@ -67,7 +72,8 @@ export type CommandRefusal = (typeof COMMAND_REFUSALS)[number];
 
 /**
  * What a command is given: the layout, what lies on the table, the prints pinned against moving (by id), the shop's unit,
- * and whether the layout is signed off.
+ * whether the layout is signed off, what lettering is set from (null while its fonts are not open), and whose words are
+ * looked at (samples for nobody's).
  */
 export type TableState = {
   readonly layout: LayoutDocument;
@@ -75,7 +81,14 @@ export type TableState = {
   readonly pinned: readonly string[];
   readonly unit: LengthUnit;
   readonly locked: boolean;
+  readonly type?: TypeCase | null;
+  readonly personId?: string | null;
 };
+
+/** What sets the words that are looked at; undefined while the fonts are not open. */
+export function shownType({ type, personId }: Pick<TableState, 'type' | 'personId'>): SetType | undefined {
+  return type?.of(personId ?? null);
+}
 
 /**
  * One edit of the table. Button, menu, key and pointer run the same command, asking the same `canRun` first. `run` gives

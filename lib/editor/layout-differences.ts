@@ -1,5 +1,6 @@
 import type { Side } from '@/lib/domain/garment/flat';
 import type { LayoutDocument, Print, SizeKey } from '@/lib/domain/layout/document';
+import { showsTheSame } from '@/lib/domain/layout/print-content';
 import { type PrintReading, printReading } from '@/lib/domain/layout/readings';
 import { groupFor, keyOf, offeredSizes } from '@/lib/domain/layout/sizes';
 import type { Centidegrees } from '@/lib/domain/measure/angle';
@@ -9,7 +10,11 @@ import { saysTheSame } from './same-layout';
 export type LayoutDifference =
   | { readonly kind: 'onlyMine' | 'onlyTheirs'; readonly print: Print }
   | { readonly kind: 'renamed'; readonly mine: string; readonly theirs: string }
-  | { readonly kind: 'moved' | 'otherPicture' | 'otherGarments'; readonly mine: Print; readonly theirs: Print }
+  | {
+      readonly kind: 'moved' | 'otherPicture' | 'otherLettering' | 'otherGarments';
+      readonly mine: Print;
+      readonly theirs: Print;
+    }
   | { readonly kind: 'turned'; readonly print: Print; readonly mine: Centidegrees; readonly theirs: Centidegrees }
   | {
       readonly kind: 'reads';
@@ -37,7 +42,10 @@ function printDifferences({ garments }: LayoutDocument, mine: Print, theirs: Pri
   if (mine === theirs) return [];
   const found: LayoutDifference[] = [];
   if (mine.name !== theirs.name) found.push({ kind: 'renamed', mine: mine.name, theirs: theirs.name });
-  if (mine.content.art.artId !== theirs.content.art.artId) found.push({ kind: 'otherPicture', mine, theirs });
+  if (!showsTheSame(mine.content, theirs.content)) {
+    const bothLettered = mine.content.kind === 'lettering' && theirs.content.kind === 'lettering';
+    found.push({ kind: bothLettered ? 'otherLettering' : 'otherPicture', mine, theirs });
+  }
   if (!sameIds(mine.garmentIds, theirs.garmentIds)) found.push({ kind: 'otherGarments', mine, theirs });
   if (mine.locationId !== theirs.locationId) return [...found, { kind: 'moved', mine, theirs }];
   if (mine.turnCentideg !== theirs.turnCentideg)
@@ -98,7 +106,8 @@ export function sideThatDiffers(
 ): { readonly garmentId: string; readonly side: Side } {
   const prints = differences.flatMap((difference) => {
     if ('print' in difference) return [difference.print];
-    return difference.kind === 'moved' || difference.kind === 'otherPicture' ? [difference.mine] : [];
+    const { kind } = difference;
+    return kind === 'moved' || kind === 'otherPicture' || kind === 'otherLettering' ? [difference.mine] : [];
   });
   const isUp = prints.some(({ side, garmentIds }) => side === shown.side && garmentIds.includes(shown.garmentId));
   const [first] = prints;

@@ -1,7 +1,8 @@
-import { boxAround } from '@/lib/domain/geometry/box';
+import { bottomRight, boxAround, grownBox, topLeft } from '@/lib/domain/geometry/box';
 import { applyMatrix } from '@/lib/domain/geometry/matrix';
+import { pathFromData } from '@/lib/domain/geometry/path-data';
 import type { Point } from '@/lib/domain/geometry/point';
-import type { ImageShape } from '@/lib/domain/layout/scene';
+import type { ImageShape, PrintShape } from '@/lib/domain/layout/scene';
 import { TAPE_WIDTH_MM, type Tape } from '@/lib/domain/layout/tape';
 import { pxAt, type Viewport } from './viewport';
 
@@ -46,6 +47,18 @@ export function pictureCorners({
     { x: widthPx, y: heightPx },
     { x: 0, y: heightPx },
   ].map((corner) => applyMatrix(matrix, corner));
+}
+
+/** Points that what a print is drawn as lies within, mm on the flat. */
+export function drawnCorners(shape: PrintShape): Point[] {
+  if (shape.kind === 'image') return pictureCorners(shape);
+  const ends = pathFromData(shape.d).flatMap((step) => {
+    if (step.step === 'close') return [];
+    return step.step === 'curve' ? [step.c1, step.c2, step.to] : [step.to];
+  });
+  if (ends.length === 0) return [];
+  const box = grownBox(boxAround(ends), shape.outline?.widthMm ?? 0);
+  return [topLeft(box), bottomRight(box)];
 }
 
 /** Every end of some tapes and of their leaders, mm on the flat. */

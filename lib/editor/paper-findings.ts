@@ -6,6 +6,7 @@ import { isStopping } from '@/lib/domain/layout/layout-fit';
 import type { PlacedPrint } from '@/lib/domain/layout/placement';
 import { placedPrint, printsOn } from '@/lib/domain/layout/scene';
 import { groupFor } from '@/lib/domain/layout/sizes';
+import type { TypeCase } from '@/lib/domain/layout/type-case';
 import type { Micrometres } from '@/lib/domain/measure/length';
 import type { Selection } from './selection';
 import type { ShownFlat } from './shown-flat';
@@ -32,14 +33,16 @@ export type PaperFinding = {
 /**
  * What there is to say of each print of the side that is up, on the size shown: how it fits there, and whether its picture
  * is sharp at its width. Of a print that cannot be pressed only the first reason is said, since the rest follows from it.
+ * Lettering has to fit with the longest of the list.
  */
 export function paperFindings(
   layout: Pick<LayoutDocument, 'prints'>,
   selection: Selection,
   { flat, offered }: ShownFlat,
+  type?: TypeCase | null,
 ): PaperFinding[] {
   return printsOn(layout, selection).flatMap((print) => {
-    const placed = placedPrint(print, selection.size, flat);
+    const placed = placedPrint(print, selection.size, flat, type?.longest);
     const rules = { locationId: print.locationId, cutToleranceUm: offered.blank.cutToleranceUm };
     const all = fitOnSize(placed, flat, rules);
     const first = all.find(isStopping);
@@ -58,6 +61,7 @@ function artFindings(
   { inkOutline }: PlacedPrint,
   widthUm: Micrometres,
 ): PaperFinding[] {
+  if (content.kind !== 'art') return [];
   const inkWidthPx = content.art.inkBox.width;
   const sharpness = sharpnessAt(inkWidthPx, widthUm);
   if (sharpness === 'sharp') return [];

@@ -1,6 +1,7 @@
 import type { LayoutDocument } from '@/lib/domain/layout/document';
 import { type OverlapOnSize, overlapOnSize } from '@/lib/domain/layout/print-overlap';
 import { printsOn } from '@/lib/domain/layout/scene';
+import type { TypeCase } from '@/lib/domain/layout/type-case';
 import type { Selection } from './selection';
 import type { ShownFlat } from './shown-flat';
 
@@ -16,11 +17,12 @@ export function paperOverlaps(
   layout: Pick<LayoutDocument, 'prints'>,
   selection: Selection,
   { offered }: Pick<ShownFlat, 'offered'>,
+  type?: TypeCase | null,
 ): PaperOverlap[] {
   const here = printsOn(layout, selection);
   return here.flatMap((print, index) =>
     here.slice(0, index).flatMap((other) => {
-      const overlap = overlapOnSize(print, other, offered);
+      const overlap = overlapOnSize(print, other, offered, type?.longest);
       return overlap ? [{ ...overlap, printId: print.printId, name: print.name, otherName: other.name }] : [];
     }),
   );

@@ -1,17 +1,18 @@
-import type { InkBox } from '@/lib/domain/art/art-ref';
 import type { FrozenFlat } from '@/lib/domain/garment/flat';
+import type { Box } from '@/lib/domain/geometry/box';
 import { applyMatrix, type Matrix } from '@/lib/domain/geometry/matrix';
 import type { Point } from '@/lib/domain/geometry/point';
 import type { LayoutDocument, Print, SizeKey } from '@/lib/domain/layout/document';
 import { placedPrint, printsOn } from '@/lib/domain/layout/scene';
+import type { SetType } from '@/lib/domain/layout/type-case';
 import type { Selection } from './selection';
 
 /** Corners of a print's ink as the upright picture has them; turning the print turns its corners. */
 export const FRAME_CORNERS = ['topLeft', 'topRight', 'bottomRight', 'bottomLeft'] as const;
 export type FrameCorner = (typeof FRAME_CORNERS)[number];
 
-/** Where the four corners of the ink box lie, in the flat's millimetres. */
-export function frameCorners(inkBox: InkBox, matrix: Matrix): Readonly<Record<FrameCorner, Point>> {
+/** Where the four corners of the unturned ink's box lie, in the flat's millimetres. */
+export function frameCorners(inkBox: Box, matrix: Matrix): Readonly<Record<FrameCorner, Point>> {
   const { x, y, width, height } = inkBox;
   return {
     topLeft: applyMatrix(matrix, { x, y }),
@@ -38,11 +39,12 @@ export function printAt(
   flat: FrozenFlat,
   atMm: Point,
   reachMm: number,
+  setType?: SetType,
 ): Print | null {
   return (
     printsOn(layout, selection).findLast((print) => {
-      const { matrix } = placedPrint(print, selection.size, flat);
-      const corners = frameCorners(print.content.art.inkBox, matrix);
+      const { frame, matrix } = placedPrint(print, selection.size, flat, setType);
+      const corners = frameCorners(frame, matrix);
       return isWithin(
         FRAME_CORNERS.map((corner) => corners[corner]),
         atMm,

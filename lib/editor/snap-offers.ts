@@ -2,12 +2,13 @@ import { type FrozenFlat, pointOf } from '@/lib/domain/garment/flat';
 import type { Box } from '@/lib/domain/geometry/box';
 import type { LayoutDocument, Print, SizeKey } from '@/lib/domain/layout/document';
 import { LOCATIONS } from '@/lib/domain/layout/locations';
-import { acrossSign, placeArt } from '@/lib/domain/layout/placement';
+import { acrossSign, placeAt } from '@/lib/domain/layout/placement';
 import { placedPrint, printsOn } from '@/lib/domain/layout/scene';
 import { sameSize } from '@/lib/domain/layout/sizes';
+import type { SetType } from '@/lib/domain/layout/type-case';
 import { type Micrometres, mmFromUm, umFromMm } from '@/lib/domain/measure/length';
 import { type ChosenPrint, chosenPrint, printInHand } from './chosen-print';
-import type { TableState } from './command';
+import { shownType, type TableState } from './command';
 import { type Alignment, alignmentsWith, type GuideLine } from './neighbours';
 import { usualPlace } from './usual-place';
 
@@ -30,7 +31,7 @@ const PAST_MM = 14;
  */
 export function offersAt(state: TableState, at: Readings, unseen: readonly string[] = []): Offer[] {
   const chosen = printInHand(state);
-  const box = boxAt(chosen, at);
+  const box = boxAt(chosen, at, shownType(state));
   return [
     { of: 'across', kind: 'centreLine', um: 0, guides: [] },
     ...usualOffers(state, chosen, box),
@@ -48,9 +49,8 @@ export function caughtGuides(state: TableState, unseen: readonly string[] = []):
     .flatMap(({ guides }) => guides);
 }
 
-function boxAt({ print, group, flat }: ChosenPrint, { dropUm, acrossUm }: Readings): Box {
-  const readings = { ...group, dropUm, acrossUm };
-  return placeArt(print.content.art, print.turnCentideg, readings, print.locationId, flat).inkBox;
+function boxAt({ print, group, flat }: ChosenPrint, { dropUm, acrossUm }: Readings, setType?: SetType): Box {
+  return placeAt(print, { ...group, dropUm, acrossUm }, flat, setType).readBox;
 }
 
 function usualOffers(state: TableState, { print, flat }: ChosenPrint, box: Box): Offer[] {
@@ -82,19 +82,21 @@ function neighbourBoxes(state: TableState, { print, flat }: ChosenPrint, unseen:
   if (!selection) return [];
   return printsOn(layout, selection)
     .filter((other) => !keepsUnder(layout, other, print.printId) && !unseen.includes(other.printId))
-    .map((other) => boxOn(other, selection.size, flat));
+    .map((other) => boxOn(other, selection.size, flat, shownType(state)));
 }
 
-const boxes = new WeakMap<Print, WeakMap<FrozenFlat, { readonly size: SizeKey; readonly box: Box }>>();
+type KnownBox = { readonly size: SizeKey; readonly setType: SetType | undefined; readonly box: Box };
+
+const boxes = new WeakMap<Print, WeakMap<FrozenFlat, KnownBox>>();
 
 /** Prints that lie still are asked for at each move of a drag: each is set down once. */
-function boxOn(print: Print, size: SizeKey, flat: FrozenFlat): Box {
-  const byFlat = boxes.get(print) ?? new WeakMap<FrozenFlat, { readonly size: SizeKey; readonly box: Box }>();
+function boxOn(print: Print, size: SizeKey, flat: FrozenFlat, setType?: SetType): Box {
+  const byFlat = boxes.get(print) ?? new WeakMap<FrozenFlat, KnownBox>();
   boxes.set(print, byFlat);
   const known = byFlat.get(flat);
-  if (known && sameSize(known.size, size)) return known.box;
-  const box = placedPrint(print, size, flat).inkBox;
-  byFlat.set(flat, { size, box });
+  if (known && known.setType === setType && sameSize(known.size, size)) return known.box;
+  const box = placedPrint(print, size, flat, setType).readBox;
+  byFlat.set(flat, { size, setType, box });
   return box;
 }
 

@@ -18,18 +18,18 @@ const FURTHEST_GAP_UM = umFromInches(6);
  * The print the one in hand can keep under on the size shown: of those of its side that lie above it, the nearest. The gap
  * is the present one, or the usual one where the two lie over each other. Null where none does, or it keeps under one.
  */
-export function stackOffer(state: Pick<TableState, 'layout' | 'selection'>): StackOffer | null {
+export function stackOffer(state: Pick<TableState, 'layout' | 'selection' | 'type'>): StackOffer | null {
   const chosen = chosenPrint(state);
   if (!chosen || !state.selection || chosen.print.below) return null;
   const { print, garment, flat } = chosen;
   const offered = sizeOf(garment, state.selection.size);
   const middleOf = (each: Print) => {
-    const { y, height } = placedPrint(each, keyOf(offered), flat).inkBox;
+    const { y, height } = placedPrint(each, keyOf(offered), flat, state.type?.longest).readBox;
     return y + height / 2;
   };
   const offers = printsOn(state.layout, { garmentId: garment.garmentId, side: print.side })
     .filter((upper) => canKeepUnder(state.layout, print, upper) && middleOf(upper) < middleOf(print))
-    .map((upper) => ({ upper, gapUm: gapOnSize(upper, print, offered) }))
+    .map((upper) => ({ upper, gapUm: gapOnSize(upper, print, offered, state.type?.longest) }))
     .filter(({ gapUm }) => gapUm <= FURTHEST_GAP_UM)
     .sort((a, b) => a.gapUm - b.gapUm);
   const [nearest] = offers;

@@ -1,5 +1,6 @@
 import type { LayoutDocument } from '@/lib/domain/layout/document';
 import { restacked } from '@/lib/domain/layout/stack';
+import type { TypeCase } from '@/lib/domain/layout/type-case';
 import { type LengthUnit, tradeStepUm } from '@/lib/domain/measure/length';
 import type { Command, EditLabel, TableState } from './command';
 import { type History, newHistory, recorded, redone, undone } from './history';
@@ -8,7 +9,8 @@ import { firstSelection, followedSelection, type Selection, settledSelection } f
 /**
  * The table while it is worked at. `held` is the layout as a drag in progress would leave it: shown, but neither saved nor
  * in the history until the pointer lets go. `hidden` and `pinned` (print ids) are working aids of this table: nobody agrees
- * to them, so they are no part of the document that is saved and sealed.
+ * to them, so they are no part of the document that is saved and sealed. No more are `type`, what lettering is set from
+ * once its fonts are open, and `personId`, whose words are looked at (null for samples).
  */
 export type TableEditor = {
   readonly history: History;
@@ -18,17 +20,20 @@ export type TableEditor = {
   readonly pinned: readonly string[];
   readonly unit: LengthUnit;
   readonly locked: boolean;
+  readonly type: TypeCase | null;
+  readonly personId: string | null;
 };
 
 /** A table laid out with a layout for the first time. */
 export function newTableEditor(layout: LayoutDocument, unit: LengthUnit, locked: boolean): TableEditor {
   const selection = firstSelection(layout);
-  return { history: newHistory(layout), held: null, selection, hidden: [], pinned: [], unit, locked };
+  const aids = { hidden: [], pinned: [], type: null, personId: null };
+  return { history: newHistory(layout), held: null, selection, ...aids, unit, locked };
 }
 
 /** What commands are asked about: the layout as it stands, without a drag in progress. */
-export function tableState({ history, selection, pinned, unit, locked }: TableEditor): TableState {
-  return { layout: history.present, selection, pinned, unit, locked };
+export function tableState({ history, selection, pinned, unit, locked, type, personId }: TableEditor): TableState {
+  return { layout: history.present, selection, pinned, unit, locked, type, personId };
 }
 
 /** The whole layout as it looks now: with the drag in progress, if there is one, and with the hidden prints. */
@@ -81,7 +86,7 @@ export function whileDragging<Arguments>(
 
 /** What a command makes of the layout, prints that keep under another following it. */
 function laidOut<Arguments>(state: TableState, command: Command<Arguments>, args: Arguments): LayoutDocument {
-  return restacked(state.layout, command.run(state, args), tradeStepUm(state.unit));
+  return restacked(state.layout, command.run(state, args), tradeStepUm(state.unit), state.type?.longest);
 }
 
 /** The table when the drag is let go: what was shown is done, as one step. */
@@ -118,6 +123,16 @@ export function withSelection(
   if (!editor.selection) return editor;
   const selection = settledSelection(editor.history.present, select(editor.history.present, editor.selection));
   return selection === editor.selection ? editor : { ...editor, held: null, selection };
+}
+
+/** The table with fonts opened, or with another list to set words from. */
+export function withType(editor: TableEditor, type: TypeCase | null): TableEditor {
+  return type === editor.type ? editor : { ...editor, type };
+}
+
+/** The table with somebody's words looked at; nobody's are samples. Not an edit. */
+export function withPersonLookedAt(editor: TableEditor, personId: string | null): TableEditor {
+  return personId === editor.personId ? editor : { ...editor, held: null, personId };
 }
 
 /** The table with the layout signed off, or opened again. */

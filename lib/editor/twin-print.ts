@@ -1,4 +1,6 @@
 import type { LayoutDocument, Print, SizeGroup } from '@/lib/domain/layout/document';
+import { readAlike } from '@/lib/domain/layout/group-readings';
+import { showsTheSame } from '@/lib/domain/layout/print-content';
 import { sameSize } from '@/lib/domain/layout/sizes';
 import { MOST_PRINTS } from './print-limits';
 import { nextName } from './print-name';
@@ -27,7 +29,7 @@ function isTwin(each: Print, print: Print, { garmentIds, locationId }: TwinPlace
   const sameGarments =
     each.garmentIds.length === garmentIds.length &&
     garmentIds.every((garmentId) => each.garmentIds.includes(garmentId));
-  return sameGarments && each.locationId === locationId && each.content.art.artId === print.content.art.artId;
+  return sameGarments && each.locationId === locationId && showsTheSame(each.content, print.content);
 }
 
 /** Two prints on one garment are told apart by name; on different garments they may be called the same. */
@@ -41,13 +43,7 @@ function readTheSame(a: readonly SizeGroup[], b: readonly SizeGroup[]): boolean 
   const covers = (from: readonly SizeGroup[], to: readonly SizeGroup[]) =>
     from.every(({ members, ...readings }) =>
       members.every((member) =>
-        to.some(
-          (group) =>
-            group.widthUm === readings.widthUm &&
-            group.dropUm === readings.dropUm &&
-            group.acrossUm === readings.acrossUm &&
-            group.members.some((other) => sameSize(other, member)),
-        ),
+        to.some((group) => readAlike(group, readings) && group.members.some((other) => sameSize(other, member))),
       ),
     );
   return a.length === b.length && covers(a, b) && covers(b, a);

@@ -1,26 +1,35 @@
-import type { ArtRef } from '@/lib/domain/art/art-ref';
+import type { GroupReadings } from '@/lib/domain/layout/group-readings';
 import type { Location } from '@/lib/domain/layout/locations';
 import { inkHeightUm, widthForHeightUm } from '@/lib/domain/layout/placement';
+import type { StartingInk } from '@/lib/domain/layout/starting-groups';
+import { blockHeight } from '@/lib/domain/lettering/set-lettering';
 import { type Centidegrees, normaliseTurn } from '@/lib/domain/measure/angle';
 import type { LengthUnit, Micrometres } from '@/lib/domain/measure/length';
 import { isLengthStep, type LengthRefusal, parseLength } from '@/lib/domain/measure/parse-length';
-import { FURTHEST_READING_UM, sizeRefusal } from './print-limits';
+import { FURTHEST_READING_UM, lettersRefusal, sizeRefusal } from './print-limits';
 
-/** The readings of a print that can be typed on its tape. */
-export type ReadingName = 'width' | 'height' | 'drop' | 'across';
+/** The readings of a print that can be typed on its tape; of lettering, `width` is the most it may take across. */
+export type ReadingName = 'width' | 'height' | 'drop' | 'across' | 'letters';
 
 /** Why what was typed cannot be set: it could not be read, or no print can be set so. */
-export type TypedRefusal = LengthRefusal | 'notPositive' | 'tooSmall' | 'tooLarge' | 'tooFar';
+export type TypedRefusal =
+  | LengthRefusal
+  | 'notPositive'
+  | 'tooSmall'
+  | 'tooLarge'
+  | 'lettersTooSmall'
+  | 'lettersTooLarge'
+  | 'tooFar';
 export type TypedReading = { ok: true; um: Micrometres } | { ok: false; reason: TypedRefusal };
 
-/** A reading as it stands: what it is, how long, and the picture whose proportions it keeps to. */
+/** A reading as it stands: what it is, how long, and what is set: a picture keeps its proportions. */
 export type PresentReading = {
   readonly name: ReadingName;
   /** Signed for drop and across. */
   readonly um: Micrometres;
   /** -1 where it is said and typed without its minus: across to the other side, a drop that is measured up. */
   readonly sign: 1 | -1;
-  readonly art: Pick<ArtRef, 'inkBox'>;
+  readonly ink: StartingInk;
 };
 
 /**
@@ -36,27 +45,30 @@ export function typedReading(written: string, unit: LengthUnit, present: Present
   return reason ? { ok: false, reason } : { ok: true, um };
 }
 
-function readingRefusal(um: Micrometres, { name, art }: PresentReading): TypedRefusal | null {
+function readingRefusal(um: Micrometres, { name, ink }: PresentReading): TypedRefusal | null {
   if (name === 'drop' || name === 'across') return Math.abs(um) > FURTHEST_READING_UM ? 'tooFar' : null;
   if (um <= 0) return 'notPositive';
-  return sizeRefusal(art, name === 'width' ? um : widthForHeightUm(art, um));
+  if (name === 'letters') return lettersRefusal(um);
+  if (name === 'width') return sizeRefusal(ink, um);
+  return 'inkBox' in ink ? sizeRefusal(ink, widthForHeightUm(ink, um)) : lettersRefusal(um / blockHeight(ink, 1));
 }
 
 /** The reading of a size group by its name, its drop measured down or up; height is that of the unturned ink. */
 export function presentReading(
   name: ReadingName,
-  art: Pick<ArtRef, 'inkBox'>,
-  group: { readonly widthUm: Micrometres; readonly dropUm: Micrometres; readonly acrossUm: Micrometres },
+  ink: StartingInk,
+  group: GroupReadings,
   direction: Location['direction'] = 'down',
 ): PresentReading {
   const um = {
     width: group.widthUm,
-    height: inkHeightUm(art, group.widthUm),
+    height: 'inkBox' in ink ? inkHeightUm(ink, group.widthUm) : Math.round(blockHeight(ink, group.capHeightUm ?? 0)),
     drop: group.dropUm,
     across: group.acrossUm,
+    letters: group.capHeightUm ?? 0,
   };
   const isTurned = (name === 'across' && um.across < 0) || (name === 'drop' && direction === 'up');
-  return { name, um: um[name], sign: isTurned ? -1 : 1, art };
+  return { name, um: um[name], sign: isTurned ? -1 : 1, ink };
 }
 
 export type TypedTurn = { ok: true; turnCentideg: Centidegrees } | { ok: false; reason: 'emptyTurn' | 'notATurn' };

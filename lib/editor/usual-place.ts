@@ -1,5 +1,5 @@
 import { sameSize } from '@/lib/domain/layout/sizes';
-import { startingGroups } from '@/lib/domain/layout/starting-groups';
+import { startingGroups, startingInk } from '@/lib/domain/layout/starting-groups';
 import type { Micrometres } from '@/lib/domain/measure/length';
 import { printInHand } from './chosen-print';
 import type { TableState } from './command';
@@ -11,7 +11,7 @@ import type { TableState } from './command';
 export function usualPlace(state: TableState): { dropUm: Micrometres; acrossUm: Micrometres } | null {
   const { print, group } = printInHand(state);
   const garments = state.layout.garments.filter(({ garmentId }) => print.garmentIds.includes(garmentId));
-  const groups = startingGroups(print.locationId, garments, print.content.art, () => 'unused');
+  const groups = startingGroups(print.locationId, garments, startingInk(print.content), () => 'unused');
   const size = state.selection?.size;
   const usual = groups?.find(({ members }) => members.some((member) => size && sameSize(member, size)));
   if (!usual) return null;

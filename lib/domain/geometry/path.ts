@@ -1,4 +1,5 @@
 import { type Box, boxAround } from './box';
+import { applyMatrix, type Matrix } from './matrix';
 import { mirrored, type Point } from './point';
 
 /** One step of a drawn path in absolute millimetres; curves are cubic Béziers. */
@@ -79,6 +80,16 @@ function mirroredStep(step: PathStep): PathStep {
     case 'close':
       return step;
   }
+}
+
+/** The path as a map sends it. */
+export function mappedPath(path: Path, matrix: Matrix): Path {
+  const at = (point: Point) => applyMatrix(matrix, point);
+  return path.map((step) => {
+    if (step.step === 'close') return step;
+    if (step.step === 'curve') return curve(at(step.c1), at(step.c2), at(step.to));
+    return { ...step, to: at(step.to) };
+  });
 }
 
 /** The second run joined on to the end of the first: its `move` becomes a line, or nothing where the ends meet. */

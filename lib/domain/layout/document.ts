@@ -3,6 +3,7 @@ import { artRefSchema } from '../art/art-ref';
 import { frozenFlatSchema, SIDES } from '../garment/flat';
 import { AGE_BANDS, GARMENT_KINDS } from '../garment/kinds';
 import { MEASURE_NAMES } from '../garment/measures';
+import { letteringSchema } from '../lettering/lettering';
 import { FULL_TURN_CENTIDEG } from '../measure/angle';
 import { LONGEST_LENGTH_UM } from '../measure/length';
 import { MOST_OF_ONE_ITEM, peopleSchema } from '../people/person';
@@ -79,9 +80,10 @@ export const garmentSchema = z.object({
 export const sizeKeySchema = z.object({ blankId: id, sizeId: id });
 
 /**
- * One width, drop and across for a band of sizes. Width is that of the unturned ink. Drop runs from the location's
- * point to its edge of the turned ink's box; across runs from the centre line to the middle of that box, positive
- * towards the wearer's left.
+ * One width, drop and across for a band of sizes. Width is that of the unturned ink; of lettering it is the most the
+ * letters may take across, and `capHeightUm` how tall they are. Drop runs from the location's point to its edge of the
+ * turned ink's box (of lettering: of the box of its capitals); across runs from the centre line to the middle of that box,
+ * positive towards the wearer's left.
  */
 export const sizeGroupSchema = z.object({
   groupId: id,
@@ -89,20 +91,30 @@ export const sizeGroupSchema = z.object({
   widthUm: sizeUm,
   dropUm: lengthUm,
   acrossUm: lengthUm,
+  /** Letter height; there for lettering, and only there. */
+  capHeightUm: sizeUm.optional(),
 });
 
-/** One decoration on one side of one or more garments. `content` has room for lettering. */
+/** What a print shows: a picture, or type set for each person of the list. */
+export const contentSchema = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('art'), art: artRefSchema }),
+  z.object({ kind: z.literal('lettering'), lettering: letteringSchema }),
+]);
+
+/** One decoration on one side of one or more garments. */
 export const printSchema = z.object({
   printId: id,
   name: z.string().min(1).max(80),
   garmentIds: z.array(id).min(1),
   side: z.enum(SIDES),
   locationId: z.enum(LOCATION_IDS),
-  content: z.discriminatedUnion('kind', [z.object({ kind: z.literal('art'), art: artRefSchema })]),
+  content: contentSchema,
   turnCentideg: z.number().int().min(-FULL_TURN_CENTIDEG).max(FULL_TURN_CENTIDEG),
   sizeGroups: z.array(sizeGroupSchema).min(1).max(MOST_SIZE_GROUPS),
   /** Why the print is meant to cross a seam or to leave the garment, in the maker's words; sealed with a revision. */
   fitNote: z.string().min(1).max(LONGEST_FIT_NOTE).optional(),
+  /** The maker goes ahead with it though its picture prints soft; the customer is asked to tick that. */
+  goAheadSoft: z.literal(true).optional(),
   /** The print it keeps under, and how far its ink's top is from that one's foot: a number under its name. */
   below: z.object({ printId: id, gapUm: lengthUm.min(0) }).optional(),
 });
@@ -136,6 +148,7 @@ export type SizeCount = z.infer<typeof countSchema>;
 export type SizeKey = z.infer<typeof sizeKeySchema>;
 export type SizeGroup = z.infer<typeof sizeGroupSchema>;
 export type Print = z.infer<typeof printSchema>;
+export type PrintContent = z.infer<typeof contentSchema>;
 
 /** A document with nothing in it yet. */
 export function emptyLayout(statement: string): LayoutDocument {

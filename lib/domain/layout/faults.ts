@@ -7,11 +7,13 @@ export type LayoutFault =
   | 'unknownSize'
   | 'repeatedCount'
   | 'sizeWithoutGroup'
-  | 'sizeInTwoGroups';
+  | 'sizeInTwoGroups'
+  | 'letterHeight';
 
 /**
  * The first way in which a document does not hold together, or null for a whole one: ids used once, prints, counts and
- * photographs on garments and sizes that exist, every size of a printed garment in exactly one size group.
+ * photographs on garments and sizes that exist, every size of a printed garment in exactly one size group, a letter height
+ * in those of lettering and in no others.
  */
 export function layoutFault(layout: LayoutDocument): LayoutFault | null {
   const blanks = layout.garments.flatMap((garment) => garment.blanks);
@@ -44,6 +46,8 @@ function printFault(layout: LayoutDocument, print: LayoutDocument['prints'][numb
   const printed = layout.garments.filter(({ garmentId }) => print.garmentIds.includes(garmentId));
   if (printed.length !== new Set(print.garmentIds).size || printed.length !== print.garmentIds.length)
     return 'unknownGarment';
+  const isLettering = print.content.kind === 'lettering';
+  if (print.sizeGroups.some(({ capHeightUm }) => (capHeightUm !== undefined) !== isLettering)) return 'letterHeight';
   const keys = printed.flatMap((garment) => offeredSizes(garment).map(keyOf));
   const members = print.sizeGroups.flatMap((group) => group.members);
   if (members.some((member) => !keys.some((key) => sameSize(key, member)))) return 'unknownSize';

@@ -1,12 +1,22 @@
 import type { ArtRef } from '../art/art-ref';
 import type { StarterChart } from '../garment/chart/chart';
 import { blankFromStyle, styleOfChart } from './blank-from-style';
-import type { Cloth, Garment, GarmentBlank, LayoutDocument, Print, SizeCount, SizeGroup, SizeKey } from './document';
+import type {
+  Cloth,
+  Garment,
+  GarmentBlank,
+  LayoutDocument,
+  Print,
+  PrintContent,
+  SizeCount,
+  SizeGroup,
+  SizeKey,
+} from './document';
 import { withGarment, withoutMembers } from './garment-members';
 import type { LocationId } from './locations';
 import { LOCATIONS } from './locations';
 import { keyOf, offeredSizes, sameSize } from './sizes';
-import { startingGroups } from './starting-groups';
+import { startingGroups, startingInk } from './starting-groups';
 
 /** A blank as a layout holds it, with every measure resolved, from a starter chart. Throws when the chart's measures cannot be. */
 export function blankFromChart(chart: StarterChart, blankId: string, name: string, fabric: string): GarmentBlank {
@@ -59,16 +69,28 @@ export function restyleGarment(
 export function startingPrint(
   layout: Pick<LayoutDocument, 'garments'>,
   art: ArtRef,
-  {
-    printId,
-    name,
-    garmentIds,
-    locationId,
-    newId,
-  }: { printId: string; name: string; garmentIds: string[]; locationId: LocationId; newId: () => string },
+  place: StartingPlace,
+): Print | null {
+  return startingPrintOf(layout, { kind: 'art', art }, place);
+}
+
+/** What a new print is called and where it goes. */
+export type StartingPlace = {
+  readonly printId: string;
+  readonly name: string;
+  readonly garmentIds: string[];
+  readonly locationId: LocationId;
+  readonly newId: () => string;
+};
+
+/** The same of anything a print can show. */
+export function startingPrintOf(
+  layout: Pick<LayoutDocument, 'garments'>,
+  content: PrintContent,
+  { printId, name, garmentIds, locationId, newId }: StartingPlace,
 ): Print | null {
   const garments = layout.garments.filter(({ garmentId }) => garmentIds.includes(garmentId));
-  const sizeGroups = startingGroups(locationId, garments, art, newId);
+  const sizeGroups = startingGroups(locationId, garments, startingInk(content), newId);
   if (!sizeGroups || sizeGroups.length === 0) return null;
   return {
     printId,
@@ -76,7 +98,7 @@ export function startingPrint(
     garmentIds,
     side: LOCATIONS[locationId].side,
     locationId,
-    content: { kind: 'art', art },
+    content,
     turnCentideg: 0,
     sizeGroups,
   };

@@ -11,8 +11,9 @@ import {
   type SizeGroup,
   type SizeKey,
 } from './document';
+import { readAlike } from './group-readings';
 import { keyOf, offeredSizes, sameSize } from './sizes';
-import { startingGroups } from './starting-groups';
+import { startingGroups, startingInk } from './starting-groups';
 
 /** Why new sizes cannot be printed where a print is. */
 export type GroupingRefusal = {
@@ -117,20 +118,16 @@ function joinStarting(
   blank: GarmentBlank,
   newId: () => string,
 ): SizeGroup[] | null {
-  const started = startingGroups(locationId, [{ blanks: [blank] }], content.art, newId);
+  const started = startingGroups(locationId, [{ blanks: [blank] }], startingInk(content), newId);
   if (!started) return null;
   const all = [...groups];
   for (const one of started) {
-    const like = all.findIndex((each) => hasSameReadings(each, one));
+    const like = all.findIndex((each) => readAlike(each, one));
     const found = all[like];
     if (found) all[like] = { ...found, members: [...found.members, ...one.members] };
     else all.push(one);
   }
   return all;
-}
-
-function hasSameReadings(a: SizeGroup, b: SizeGroup): boolean {
-  return a.widthUm === b.widthUm && a.dropUm === b.dropUm && a.acrossUm === b.acrossUm;
 }
 
 function inSizeOrder(

@@ -4,6 +4,7 @@ import type { LayoutDocument, Print, SizeGroup, SizeKey } from './document';
 import { type FitFinding, type FitKind, fitOnSize, isClear } from './fit';
 import { flatOf, placedPrint, printsOn } from './scene';
 import { garmentOf, groupFor, keyOf, type OfferedSize, sameSize, sizesToShow } from './sizes';
+import type { SetType } from './type-case';
 
 /** How one print fits one ordered size. */
 export type SizeFit = {
@@ -20,16 +21,19 @@ export function isStopping({ kind }: Pick<FitFinding, 'kind'>): boolean {
   return STOPPING.has(kind);
 }
 
-/** How a print fits every ordered size of the garments it is on, garment by garment, smallest listed first. */
-export function printFit(layout: Pick<LayoutDocument, 'garments'>, print: Print): SizeFit[] {
+/**
+ * How a print fits every ordered size of the garments it is on, garment by garment, smallest listed first. Of lettering it
+ * is the longest of the list that has to fit: see `TypeCase`.
+ */
+export function printFit(layout: Pick<LayoutDocument, 'garments'>, print: Print, setType?: SetType): SizeFit[] {
   return print.garmentIds.flatMap((garmentId) =>
-    sizesToShow(garmentOf(layout, garmentId)).map((offered) => sizeFit(garmentId, offered, print)),
+    sizesToShow(garmentOf(layout, garmentId)).map((offered) => sizeFit(garmentId, offered, print, setType)),
   );
 }
 
-function sizeFit(garmentId: string, offered: OfferedSize, print: Print): SizeFit {
+function sizeFit(garmentId: string, offered: OfferedSize, print: Print, setType?: SetType): SizeFit {
   const flat = flatOf(offered.blank.kind, offered.size, print.side);
-  const placed = placedPrint(print, keyOf(offered), flat);
+  const placed = placedPrint(print, keyOf(offered), flat, setType);
   return {
     garmentId,
     offered,
@@ -37,10 +41,10 @@ function sizeFit(garmentId: string, offered: OfferedSize, print: Print): SizeFit
   };
 }
 
-function isClearOn(offered: OfferedSize, print: Print): boolean {
+function isClearOn(offered: OfferedSize, print: Print, setType?: SetType): boolean {
   const flat = flatOf(offered.blank.kind, offered.size, print.side);
   const rules = { locationId: print.locationId, cutToleranceUm: offered.blank.cutToleranceUm };
-  return isClear(placedPrint(print, keyOf(offered), flat), flat, rules);
+  return isClear(placedPrint(print, keyOf(offered), flat, setType), flat, rules);
 }
 
 /** The ordered sizes of a garment on which some print of one side does not fit as it lies. */
@@ -48,10 +52,11 @@ export function troubledSizes(
   layout: Pick<LayoutDocument, 'garments' | 'prints'>,
   garmentId: string,
   side: Side,
+  setType?: SetType,
 ): SizeKey[] {
   const garment = garmentOf(layout, garmentId);
   const fits = printsOn(layout, { garmentId, side }).flatMap((print) =>
-    printFit({ garments: [garment] }, { ...print, garmentIds: [garmentId] }),
+    printFit({ garments: [garment] }, { ...print, garmentIds: [garmentId] }, setType),
   );
   return fits.filter(({ findings }) => findings.length > 0).map(({ offered }) => keyOf(offered));
 }
@@ -66,7 +71,13 @@ export function suggestionStepUm(unit: LengthUnit): Micrometres {
  * on these sizes of one of its groups, with its drop and distance across as they are; null when none down to a quarter of
  * it helps.
  */
-function widthThatFits(print: Print, group: SizeGroup, on: readonly SizeFit[], unit: LengthUnit): Micrometres | null {
+function widthThatFits(
+  print: Print,
+  group: SizeGroup,
+  on: readonly SizeFit[],
+  unit: LengthUnit,
+  setType?: SetType,
+): Micrometres | null {
   const step = suggestionStepUm(unit);
   const from = Math.floor(group.widthUm / step) * step;
   for (let widthUm = from; widthUm >= group.widthUm / 4; widthUm -= step) {
@@ -74,7 +85,7 @@ function widthThatFits(print: Print, group: SizeGroup, on: readonly SizeFit[], u
       ...print,
       sizeGroups: print.sizeGroups.map((each) => (each === group ? { ...each, widthUm } : each)),
     };
-    if (on.every(({ offered }) => isClearOn(offered, tried))) return widthUm;
+    if (on.every(({ offered }) => isClearOn(offered, tried, setType))) return widthUm;
   }
   return null;
 }
@@ -87,12 +98,17 @@ export type FitSuggestion = {
 };
 
 /** For each size group with findings, the sizes that have them and a width at which they have none. */
-export function fitSuggestions(print: Print, fits: readonly SizeFit[], unit: LengthUnit): FitSuggestion[] {
+export function fitSuggestions(
+  print: Print,
+  fits: readonly SizeFit[],
+  unit: LengthUnit,
+  setType?: SetType,
+): FitSuggestion[] {
   const troubled = fits.filter(({ findings }) => findings.length > 0);
   return print.sizeGroups.flatMap((group) => {
     const on = troubled.filter(({ offered }) => groupFor(print, keyOf(offered)) === group);
     if (on.length === 0) return [];
-    const widthUm = widthThatFits(print, group, on, unit);
+    const widthUm = widthThatFits(print, group, on, unit, setType);
     return widthUm === null
       ? []
       : [{ groupId: group.groupId, sizes: on.map(({ offered }) => keyOf(offered)), widthUm }];
@@ -122,9 +138,10 @@ export function withOwnWidth(print: Print, { groupId, sizes, widthUm }: FitSugge
 /** Every finding of a layout that stops it from being sent without a reason, with the print and size it is on. */
 export function stoppingFindings(
   layout: Pick<LayoutDocument, 'garments' | 'prints'>,
+  setType?: SetType,
 ): { readonly print: Print; readonly offered: OfferedSize; readonly finding: FitFinding }[] {
   return layout.prints.flatMap((print) =>
-    printFit(layout, print).flatMap(({ offered, findings }) =>
+    printFit(layout, print, setType).flatMap(({ offered, findings }) =>
       findings.filter(isStopping).map((finding) => ({ print, offered, finding })),
     ),
   );

@@ -3,9 +3,11 @@ import { clothLook } from '../garment/cloth-look';
 import { type FrozenFlat, freezeFlat, SIDES, type Side } from '../garment/flat';
 import { drawFlat, type GarmentKind, sidesOf } from '../garment/kinds';
 import type { Box } from '../geometry/box';
+import { mappedPath, pathData } from '../geometry/path';
 import type { Garment, GarmentSize, LayoutDocument, Print, SizeKey } from './document';
-import { type PlacedPrint, placeArt } from './placement';
+import { type PlacedPrint, placeAt, placeLettering } from './placement';
 import { garmentOf, groupFor, sizeOf } from './sizes';
+import type { SetType } from './type-case';
 
 const hex = z.string().regex(/^#[0-9A-Fa-f]{6}$/);
 const strokeSchema = z.object({ hex, widthMm: z.number(), dashMm: z.array(z.number()).optional() });
@@ -37,12 +39,19 @@ const glyphsShapeSchema = z.object({
   text: z.string(),
   d: z.string(),
   fill: hex,
+  /** The print it is; left out for words that are no print. */
+  printId: z.string().optional(),
+  /** A round line outside every letter, reaching `widthMm` beyond it: painted under the fill, twice as wide. */
+  outline: z.object({ hex, widthMm: z.number() }).optional(),
 });
 
 export const shapeSchema = z.discriminatedUnion('kind', [pathShapeSchema, imageShapeSchema, glyphsShapeSchema]);
 export type Shape = z.infer<typeof shapeSchema>;
 export type PathShape = z.infer<typeof pathShapeSchema>;
 export type ImageShape = z.infer<typeof imageShapeSchema>;
+export type GlyphsShape = z.infer<typeof glyphsShapeSchema>;
+/** What a print is drawn as: a picture, or set type. */
+export type PrintShape = ImageShape | (GlyphsShape & { readonly printId: string });
 
 /**
  * One side of one garment in one size as a flat list of shapes, painted in order, in the millimetres of the flat. Every
@@ -70,8 +79,15 @@ export type SceneKey = {
   readonly lineId: string | null;
 };
 
-/** The scene of one side of one size: cloth first, then its prints in order. Throws for a size or side that is not offered. */
-export function composeScene(layout: Pick<LayoutDocument, 'garments' | 'prints'>, key: SceneKey): Scene {
+/**
+ * The scene of one side of one size: cloth first, then its prints in order, lettering as `setType` sets it. Throws for a size
+ * or side that is not offered, and for lettering without type to set it in.
+ */
+export function composeScene(
+  layout: Pick<LayoutDocument, 'garments' | 'prints'>,
+  key: SceneKey,
+  setType?: SetType,
+): Scene {
   const garment = garmentOf(layout, key.garmentId);
   const { blank, size } = sizeOf(garment, key.size);
   const flat = flatOf(blank.kind, size, key.side);
@@ -84,15 +100,19 @@ export function composeScene(layout: Pick<LayoutDocument, 'garments' | 'prints'>
     lineId: key.lineId,
     salt: null,
     box: flat.box,
-    shapes: [...clothShapes(flat, garment), ...composePrints(layout, key)],
+    shapes: [...clothShapes(flat, garment), ...composePrints(layout, key, setType)],
   };
 }
 
 /** Of a scene, the prints alone: for surfaces on which the cloth lies already. */
-export function composePrints(layout: Pick<LayoutDocument, 'garments' | 'prints'>, key: SceneKey): ImageShape[] {
+export function composePrints(
+  layout: Pick<LayoutDocument, 'garments' | 'prints'>,
+  key: SceneKey,
+  setType?: SetType,
+): PrintShape[] {
   const { blank, size } = sizeOf(garmentOf(layout, key.garmentId), key.size);
   const flat = flatOf(blank.kind, size, key.side);
-  return printsOn(layout, key).map((print) => printShape(print, key.size, flat));
+  return printsOn(layout, key).flatMap((print) => printShapes(print, key.size, flat, setType));
 }
 
 /** The prints on one side of a garment, in the order they are painted. */
@@ -119,9 +139,9 @@ export function flatOf(kind: GarmentKind, size: GarmentSize, side: Side): Frozen
   return frozen ?? drawnFlat(kind, size, side);
 }
 
-/** A print set down on one size. */
-export function placedPrint(print: Print, size: SizeKey, flat: FrozenFlat): PlacedPrint {
-  return placeArt(print.content.art, print.turnCentideg, groupFor(print, size), print.locationId, flat);
+/** A print set down on one size. Lettering needs `setType`: it throws without. */
+export function placedPrint(print: Print, size: SizeKey, flat: FrozenFlat, setType?: SetType): PlacedPrint {
+  return placeAt(print, groupFor(print, size), flat, setType);
 }
 
 const drawn = new WeakMap<GarmentSize, Map<Side, FrozenFlat>>();
@@ -147,18 +167,46 @@ function clothShapes(flat: FrozenFlat, { cloth }: Pick<Garment, 'cloth'>): Shape
   ];
 }
 
-function printShape(print: Print, size: SizeKey, flat: FrozenFlat): ImageShape {
-  const { art } = print.content;
+/** A print as it is painted; nothing where no word is to be set. */
+function printShapes(print: Print, size: SizeKey, flat: FrozenFlat, setType?: SetType): PrintShape[] {
+  const { content, printId } = print;
+  if (content.kind === 'lettering') return letteringShapes(print, size, flat, setType);
+  const { art } = content;
   const { matrix } = placedPrint(print, size, flat);
-  return {
-    kind: 'image',
-    layer: 'print',
-    printId: print.printId,
-    sha256: art.sha256,
-    widthPx: art.widthPx,
-    heightPx: art.heightPx,
-    matrix: [...matrix] as ImageShape['matrix'],
-  };
+  return [
+    {
+      kind: 'image',
+      layer: 'print',
+      printId,
+      sha256: art.sha256,
+      widthPx: art.widthPx,
+      heightPx: art.heightPx,
+      matrix: [...matrix] as ImageShape['matrix'],
+    },
+  ];
+}
+
+function letteringShapes(print: Print, size: SizeKey, flat: FrozenFlat, setType?: SetType): PrintShape[] {
+  const { content, printId, turnCentideg, locationId } = print;
+  if (content.kind !== 'lettering') return [];
+  if (!setType) throw new Error(`lettering ${printId} cannot be drawn without type to set it in`);
+  const { lettering } = content;
+  const group = groupFor(print, size);
+  const set = setType(lettering, group);
+  if (set.path.length === 0) return [];
+  const { matrix } = placeLettering(set, turnCentideg, group, locationId, flat);
+  const { outline } = lettering;
+  return [
+    {
+      kind: 'glyphs',
+      layer: 'print',
+      printId,
+      text: set.words.filter((line) => line !== '').join('\n'),
+      d: pathData(mappedPath(set.path, matrix)),
+      fill: lettering.hex,
+      ...(outline && { outline: { hex: outline.hex, widthMm: set.outlineMm } }),
+    },
+  ];
 }
 
 /** The box every size and side of a garment fits in, so that all of them can be shown at one scale. Millimetres. */

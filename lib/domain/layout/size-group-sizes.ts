@@ -2,12 +2,14 @@ import { type AgeBand, widthMeasureOf } from '../garment/kinds';
 import { type LengthUnit, type Micrometres, tradeStepUm } from '../measure/length';
 import type { LayoutDocument, Print, SizeKey } from './document';
 import { isClear } from './fit';
+import { lettersOf } from './group-readings';
 import { suggestionStepUm } from './layout-fit';
 import { startingValues } from './locations';
-import { placeArt } from './placement';
+import { placeAt } from './placement';
 import { flatOf } from './scene';
 import { garmentOf, groupFor, keyOf, type OfferedSize, offeredSizes, sameSize, sizesToShow } from './sizes';
 import { startingAcross } from './starting-groups';
+import type { SetType } from './type-case';
 
 /** Where a print goes on one size, whatever its width. */
 export type Place = { readonly dropUm: Micrometres; readonly acrossUm: Micrometres };
@@ -36,7 +38,11 @@ const LEAST_SHARE = 1 / 4;
 export function groupedSizes(
   layout: Pick<LayoutDocument, 'garments'>,
   print: Print,
-  { unit, anchor }: { readonly unit: LengthUnit; readonly anchor: SizeKey },
+  {
+    unit,
+    anchor,
+    setType,
+  }: { readonly unit: LengthUnit; readonly anchor: SizeKey; readonly setType?: SetType | undefined },
 ): { readonly anchor: GroupedSize; readonly sizes: readonly GroupedSize[] } | null {
   const listed = print.garmentIds.flatMap((garmentId) => {
     const garment = garmentOf(layout, garmentId);
@@ -50,7 +56,7 @@ export function groupedSizes(
   if (!from) return null;
   const present = groupFor(print, anchor);
   const stepUm = suggestionStepUm(unit);
-  const takesOn = fitsOn(print, from);
+  const takesOn = fitsOn(print, from, setType);
   const anchorPlace = { dropUm: present.dropUm, acrossUm: present.acrossUm };
   const anchorWidthUm = takesOn(anchorPlace)(present.widthUm)
     ? present.widthUm
@@ -58,7 +64,7 @@ export function groupedSizes(
   const sizes = listed.map(({ offered, isOrdered }): GroupedSize => {
     const girthUm = girthOf(offered);
     const idealUm = (anchorWidthUm * girthUm) / girthOf(from);
-    const takesAt = fitsOn(print, offered);
+    const takesAt = fitsOn(print, offered, setType);
     const isAnchor = offered === from;
     const places = isAnchor ? [anchorPlace] : placesOn(print, offered, { offered: from, ...anchorPlace }, unit);
     const tried = places.map((place) => {
@@ -83,15 +89,20 @@ function girthOf({ blank, size }: OfferedSize): Micrometres {
 }
 
 /** Whether widths fit on a size at a place; each is looked at once. */
-function fitsOn(print: Print, { blank, size }: OfferedSize): (place: Place) => (widthUm: Micrometres) => boolean {
+function fitsOn(
+  print: Print,
+  { blank, size }: OfferedSize,
+  setType: SetType | undefined,
+): (place: Place) => (widthUm: Micrometres) => boolean {
   const flat = flatOf(blank.kind, size, print.side);
-  const { locationId, turnCentideg } = print;
+  const { locationId } = print;
+  const letters = lettersOf(groupFor(print, keyOf({ blank, size })));
   return (place) => {
     const known = new Map<Micrometres, boolean>();
     return (widthUm) => {
       const already = known.get(widthUm);
       if (already !== undefined) return already;
-      const placed = placeArt(print.content.art, turnCentideg, { widthUm, ...place }, locationId, flat);
+      const placed = placeAt(print, { widthUm, ...place, ...letters }, flat, setType);
       const fits = isClear(placed, flat, { locationId, cutToleranceUm: blank.cutToleranceUm });
       known.set(widthUm, fits);
       return fits;

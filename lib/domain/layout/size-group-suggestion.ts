@@ -1,9 +1,11 @@
 import type { LengthUnit, Micrometres } from '../measure/length';
 import { type LayoutDocument, MOST_SIZE_GROUPS, type Print, type SizeGroup, type SizeKey } from './document';
+import { lettersOf } from './group-readings';
 import { suggestionStepUm } from './layout-fit';
 import { type WidthBand, widthBands } from './size-group-bands';
 import { type GroupedSize, groupedSizes } from './size-group-sizes';
-import { sameSize } from './sizes';
+import { groupFor, sameSize } from './sizes';
+import type { SetType } from './type-case';
 
 /** Widths suggested where nothing else is asked for: each is another transfer to order (common practice, no source). */
 export const USUAL_WIDTHS = 3;
@@ -34,16 +36,27 @@ export function suggestedSizeGroups(
     unit,
     anchor,
     count = USUAL_WIDTHS,
-  }: { readonly unit: LengthUnit; readonly anchor: SizeKey; readonly count?: number },
+    setType,
+  }: {
+    readonly unit: LengthUnit;
+    readonly anchor: SizeKey;
+    readonly count?: number;
+    readonly setType?: SetType | undefined;
+  },
 ): GroupSuggestion | null {
-  const grouped = groupedSizes(layout, print, { unit, anchor });
+  const grouped = groupedSizes(layout, print, { unit, anchor, setType });
   if (!grouped) return null;
   // The size in hand counts as ordered: it is what the maker looks at.
   const ordered = grouped.sizes.filter((size) => size.isOrdered || size === grouped.anchor);
   const bands = widthBands(ordered, grouped.anchor, { count, stepUm: suggestionStepUm(unit) });
   const widthOn = (size: GroupedSize) => bandFor(size, bands).widthUm;
   const groups = groupsReadAlike(
-    grouped.sizes.map((size) => ({ members: [size.key], widthUm: widthOn(size), ...size.place })),
+    grouped.sizes.map((size) => ({
+      members: [size.key],
+      widthUm: widthOn(size),
+      ...size.place,
+      ...lettersOf(groupFor(print, size.key)),
+    })),
   );
   if (groups.length > MOST_SIZE_GROUPS) return null;
   const widths = new Set(grouped.sizes.filter(({ isOrdered }) => isOrdered).map(widthOn));
@@ -54,7 +67,7 @@ export function suggestedSizeGroups(
 export function groupsReadAlike<Group extends SuggestedGroup>(groups: readonly Group[]): Group[] {
   const alike = new Map<string, Group>();
   for (const group of groups) {
-    const key = `${group.widthUm}/${group.dropUm}/${group.acrossUm}`;
+    const key = `${group.widthUm}/${group.dropUm}/${group.acrossUm}/${group.capHeightUm}`;
     const known = alike.get(key);
     alike.set(key, known ? { ...known, members: [...known.members, ...group.members] } : group);
   }

@@ -1,19 +1,20 @@
 import { type Micrometres, umFromMm } from '../measure/length';
 import { MOST_SIZE_GROUPS, type Print, type SizeGroup, type SizeKey } from './document';
-import { placeArt } from './placement';
+import { placeAt } from './placement';
 import { flatOf, placedPrint } from './scene';
 import { groupsReadAlike } from './size-group-suggestion';
 import { groupFor, keyOf, type OfferedSize, offeredSizes, sameSize } from './sizes';
 import { type Layout, printOf } from './stack-order';
+import type { SetType } from './type-case';
 
 /** How far the lower print's ink begins under the upper's foot on one size; negative where it begins above. Micrometres. */
-export function gapOnSize(upper: Print, lower: Print, offered: OfferedSize): Micrometres {
-  const { top, foot } = edgesOnSize(upper, lower, offered, groupFor(lower, keyOf(offered)).dropUm);
+export function gapOnSize(upper: Print, lower: Print, offered: OfferedSize, setType?: SetType): Micrometres {
+  const { top, foot } = edgesOnSize(upper, lower, offered, groupFor(lower, keyOf(offered)).dropUm, setType);
   return umFromMm(top - foot);
 }
 
 /** The print with its drops where its upper's foot and its gap have them on every size. */
-export function relaid(layout: Layout, lower: Print, stepUm: Micrometres): Print {
+export function relaid(layout: Layout, lower: Print, stepUm: Micrometres, setType?: SetType): Print {
   const { below } = lower;
   const upper = below && printOf(layout, below.printId);
   if (!(below && upper)) return lower;
@@ -21,7 +22,7 @@ export function relaid(layout: Layout, lower: Print, stepUm: Micrometres): Print
   const dropOn = (group: SizeGroup, key: SizeKey): Micrometres => {
     const offered = sizes.find((each) => sameSize(keyOf(each), key));
     if (!offered) return group.dropUm;
-    const { top, foot } = edgesOnSize(upper, lower, offered, group.dropUm);
+    const { top, foot } = edgesOnSize(upper, lower, offered, group.dropUm, setType);
     const um = group.dropUm + umFromMm(foot - top) + below.gapUm;
     return Math.abs(um - group.dropUm) <= stepUm / 2 ? group.dropUm : Math.round(um / stepUm) * stepUm + 0;
   };
@@ -66,14 +67,14 @@ function saySame(a: readonly SizeGroup[], b: readonly SizeGroup[]): boolean {
   );
 }
 
-/** Where the upper's ink ends and the lower's begins on one size, mm down the flat. */
-function edgesOnSize(upper: Print, lower: Print, offered: OfferedSize, dropUm: Micrometres) {
+/** Where the upper's ink ends and the lower's begins on one size, mm down the flat; of lettering, where its capitals do. */
+function edgesOnSize(upper: Print, lower: Print, offered: OfferedSize, dropUm: Micrometres, setType?: SetType) {
   const flat = flatOf(offered.blank.kind, offered.size, lower.side);
   const key = keyOf(offered);
-  const { inkBox: above } = placedPrint(upper, key, flat);
+  const { readBox: above } = placedPrint(upper, key, flat, setType);
   const readings = { ...groupFor(lower, key), dropUm };
-  const { inkBox } = placeArt(lower.content.art, lower.turnCentideg, readings, lower.locationId, flat);
-  return { foot: above.y + above.height, top: inkBox.y };
+  const { readBox } = placeAt(lower, readings, flat, setType);
+  return { foot: above.y + above.height, top: readBox.y };
 }
 
 /** The sizes of the garments that both prints are on. */

@@ -4,6 +4,7 @@ import type { LocationId } from './locations';
 import { keyOf } from './sizes';
 import { gapOnSize, isMember, relaid, sharedSizes } from './stack-drops';
 import { canKeepUnder, fromTheTop, type Layout, printOf } from './stack-order';
+import type { SetType } from './type-case';
 
 /** A number starts so far under its name, and under a crest (common practice, no source). */
 export const USUAL_GAP_UM: Micrometres = umFromInches(1);
@@ -18,14 +19,20 @@ const USUALLY_UNDER: Readonly<Partial<Record<LocationId, LocationId>>> = {
  * The layout after an edit with every stack laid anew: a print that keeps under another follows that one's foot at its gap,
  * size by size, on the trade's step (a drop within half a step of it stays). Where the lower one itself was moved, its gap
  * follows. One that went elsewhere, or whose upper is gone, is let go; one that came to a location that usually lies under
- * another's print keeps under that. The very same layout when nothing moves.
+ * another's print keeps under that. The very same layout when nothing moves. Lettering is set as `setType` sets it.
  */
-export function restacked(before: Layout, after: LayoutDocument, stepUm: Micrometres): LayoutDocument {
+export function restacked(
+  before: Layout,
+  after: LayoutDocument,
+  stepUm: Micrometres,
+  setType?: SetType,
+): LayoutDocument {
   if (before === after) return after;
   let layout = after;
   for (const printId of fromTheTop(after)) {
     const lower = printOf(layout, printId);
-    const next = lower && relaid(layout, settled(before, layout, lower, printOf(before, printId)), stepUm);
+    const next =
+      lower && relaid(layout, settled({ before, layout, setType }, lower, printOf(before, printId)), stepUm, setType);
     if (!next || next === lower) continue;
     layout = { ...layout, prints: layout.prints.map((print) => (print === lower ? next : print)) };
   }
@@ -33,7 +40,11 @@ export function restacked(before: Layout, after: LayoutDocument, stepUm: Microme
 }
 
 /** The print with what it is under settled: taken up, let go, or its gap as far as it was moved. */
-function settled(before: Layout, layout: LayoutDocument, lower: Print, was: Print | undefined): Print {
+function settled(
+  { before, layout, setType }: { before: Layout; layout: LayoutDocument; setType: SetType | undefined },
+  lower: Print,
+  was: Print | undefined,
+): Print {
   if (!was || was.locationId !== lower.locationId) return underUsual(layout, lower);
   if (!lower.below) return lower;
   const upper = printOf(layout, lower.below.printId);
@@ -44,7 +55,7 @@ function settled(before: Layout, layout: LayoutDocument, lower: Print, was: Prin
   );
   const offered = moved && sharedSizes(layout, upper, lower).find((each) => isMember(moved, keyOf(each)));
   if (!offered || printOf(before, upper.printId) !== upper) return lower;
-  return { ...lower, below: { ...lower.below, gapUm: Math.max(0, gapOnSize(upper, lower, offered)) } };
+  return { ...lower, below: { ...lower.below, gapUm: Math.max(0, gapOnSize(upper, lower, offered, setType)) } };
 }
 
 function underUsual(layout: LayoutDocument, print: Print): Print {

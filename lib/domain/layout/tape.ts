@@ -2,16 +2,19 @@ import type { FrozenFlat } from '../garment/flat';
 import type { Box } from '../geometry/box';
 import { close, line, move, type Path, pathData } from '../geometry/path';
 import { distance, type Point } from '../geometry/point';
+import type { SetLettering } from '../lettering/set-lettering';
 import { type LengthUnit, type Micrometres, mmFromUm, UM_PER_CM, UM_PER_INCH, UM_PER_MM } from '../measure/length';
 import type { Print, SizeKey } from './document';
 import { LOCATIONS } from './locations';
+import type { PlacedPrint } from './placement';
 import { placedPrint, type Shape } from './scene';
 import { groupFor } from './sizes';
+import type { SetType } from './type-case';
 
 /** A tape laid between two points to show a reading. */
 export type Tape = {
   readonly printId: string;
-  readonly reading: 'drop' | 'across' | 'width';
+  readonly reading: 'drop' | 'across' | 'width' | 'letters';
   readonly um: Micrometres;
   readonly from: Point;
   readonly to: Point;
@@ -55,13 +58,19 @@ export function tapeScale({ width, height }: Pick<Box, 'width' | 'height'>): num
 }
 
 /**
- * The tapes that show a print's readings on one size: drop, width, and across where it is off the centre line. `scale` is
- * that of the picture they are for; without it the side is taken to be shown alone.
+ * The tapes that show a print's readings on one size: drop, width (of lettering how tall the letters are), and across where
+ * it is off the centre line. `scale` is that of the picture they are for; without it the side is taken to be shown alone.
  */
-export function tapesFor(print: Print, size: SizeKey, flat: FrozenFlat, scale = tapeScale(flat.box)): Tape[] {
+export function tapesFor(
+  print: Print,
+  size: SizeKey,
+  flat: FrozenFlat,
+  { scale = tapeScale(flat.box), setType }: { readonly scale?: number; readonly setType?: SetType | undefined } = {},
+): Tape[] {
   const group = groupFor(print, size);
-  const { inkBox, measuredFrom } = placedPrint(print, size, flat);
-  const { printId } = print;
+  const placed = placedPrint(print, size, flat, setType);
+  const { inkBox, measuredFrom } = placed;
+  const { printId, content } = print;
   const middleX = inkBox.x + inkBox.width / 2;
   // Where the drop is measured up to the print's foot, its tape lies under the print and the others above.
   const labelAbove = LOCATIONS[print.locationId].direction === 'up';
@@ -70,20 +79,23 @@ export function tapesFor(print: Print, size: SizeKey, flat: FrozenFlat, scale = 
   const widthMm = mmFromUm(group.widthUm);
   const [gap, tapeWidth] = [GAP_MM * scale, TAPE_WIDTH_MM * scale];
   const widthY = edgeY + away * (gap + tapeWidth / 2);
-  const width: Tape = {
-    printId,
-    reading: 'width',
-    um: group.widthUm,
-    from: { x: middleX - widthMm / 2, y: widthY },
-    to: { x: middleX + widthMm / 2, y: widthY },
-    leaders: [],
-    scale,
-    ...(labelAbove && { labelAbove }),
-  };
+  const set = content.kind === 'lettering' ? setType?.(content.lettering, group) : undefined;
+  const width: Tape = set
+    ? lettersTape(print, set, placed, scale)
+    : {
+        printId,
+        reading: 'width',
+        um: group.widthUm,
+        from: { x: middleX - widthMm / 2, y: widthY },
+        to: { x: middleX + widthMm / 2, y: widthY },
+        leaders: [],
+        scale,
+        ...(labelAbove && { labelAbove }),
+      };
   const drop = dropTape(print, group.dropUm, inkBox, measuredFrom, scale);
   if (group.acrossUm === 0) return [drop, width];
   const labelUnderWidth = widthMm < LABEL_ON_TAPE_FROM_MM * scale ? (LABEL_ASIDE_MM + LABEL_HEIGHT_MM) * scale : 0;
-  const underWidthY = widthY + away * (tapeWidth / 2 + labelUnderWidth);
+  const underWidthY = set ? edgeY : widthY + away * (tapeWidth / 2 + labelUnderWidth);
   const acrossY = underWidthY + away * (gap + Math.max(tapeWidth, LABEL_HEIGHT_MM * scale) / 2);
   const across: Tape = {
     printId,
@@ -128,6 +140,22 @@ function dropTape(print: Print, dropUm: Micrometres, inkBox: Box, measuredFrom: 
     leaders: [...(Math.abs(dropX - referenceX) > 1 ? [toReference] : []), ...(beside ? [toMiddle] : [])],
     scale,
   };
+}
+
+/** How tall the letters of the first line are: upright beside them, on the side where no drop is measured. */
+function lettersTape(
+  { printId, locationId }: Pick<Print, 'printId' | 'locationId'>,
+  { capHeightUm, outlineMm }: Pick<SetLettering, 'capHeightUm' | 'outlineMm'>,
+  { inkBox, readBox }: Pick<PlacedPrint, 'inkBox' | 'readBox'>,
+  scale: number,
+): Tape {
+  const outwards = inkBox.x + inkBox.width / 2 >= 0 ? 1 : -1;
+  const side = LOCATIONS[locationId].edge === 'middle' ? -outwards : outwards;
+  const edge = side > 0 ? inkBox.x + inkBox.width : inkBox.x;
+  const x = edge + side * (GAP_MM + TAPE_WIDTH_MM / 2) * scale;
+  const y = readBox.y + outlineMm;
+  const to = { x, y: y + mmFromUm(capHeightUm) };
+  return { printId, reading: 'letters', um: capHeightUm, from: { x, y }, to, leaders: [], scale };
 }
 
 /** Draws a tape as shapes, without its reading. */

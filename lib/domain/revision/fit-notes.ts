@@ -3,6 +3,7 @@ import { type LayoutDocument, LONGEST_FIT_NOTE, type Print } from '../layout/doc
 import type { FitFinding, FitKind } from '../layout/fit';
 import { isStopping, printFit } from '../layout/layout-fit';
 import type { OfferedSize } from '../layout/sizes';
+import type { SetType } from '../layout/type-case';
 import type { Micrometres } from '../measure/length';
 
 /**
@@ -27,9 +28,13 @@ export type FitNotes = Readonly<Record<string, string>>;
 export type FitNoteMistake = 'required' | 'tooLong';
 
 /** Every finding of a print, those of one kind at one line of one garment put together. */
-export function groupedFindings(layout: Pick<LayoutDocument, 'garments'>, print: Print): GroupedFinding[] {
+export function groupedFindings(
+  layout: Pick<LayoutDocument, 'garments'>,
+  print: Print,
+  setType?: SetType,
+): GroupedFinding[] {
   const groups = new Map<string, GroupedFinding & { sizes: OfferedSize[] }>();
-  for (const { garmentId, offered, findings } of printFit(layout, print)) {
+  for (const { garmentId, offered, findings } of printFit(layout, print, setType)) {
     for (const finding of findings) {
       const { kind, line, um } = finding;
       const key = `${garmentId} ${kind} ${line}`;
@@ -42,9 +47,9 @@ export function groupedFindings(layout: Pick<LayoutDocument, 'garments'>, print:
 }
 
 /** The prints that cannot be pressed as they lie on some ordered size, with what stops them. */
-export function stoppedPrints(layout: Pick<LayoutDocument, 'garments' | 'prints'>): StoppedPrint[] {
+export function stoppedPrints(layout: Pick<LayoutDocument, 'garments' | 'prints'>, setType?: SetType): StoppedPrint[] {
   return layout.prints.flatMap((print) => {
-    const findings = groupedFindings(layout, print).filter(isStopping);
+    const findings = groupedFindings(layout, print, setType).filter(isStopping);
     return findings.length > 0 ? [{ print, findings }] : [];
   });
 }
@@ -53,9 +58,10 @@ export function stoppedPrints(layout: Pick<LayoutDocument, 'garments' | 'prints'
 export function fitNoteMistakes(
   layout: Pick<LayoutDocument, 'garments' | 'prints'>,
   notes: FitNotes,
+  setType?: SetType,
 ): Record<string, FitNoteMistake> {
   return Object.fromEntries(
-    stoppedPrints(layout).flatMap(({ print: { printId } }): [string, FitNoteMistake][] => {
+    stoppedPrints(layout, setType).flatMap(({ print: { printId } }): [string, FitNoteMistake][] => {
       const { length } = noteFor(notes, printId);
       if (length === 0) return [[printId, 'required']];
       return length > LONGEST_FIT_NOTE ? [[printId, 'tooLong']] : [];
@@ -64,8 +70,8 @@ export function fitNoteMistakes(
 }
 
 /** The layout with a note on each print that needs one, and on no other: what is said of a print is said of how it lies now. */
-export function withFitNotes(layout: LayoutDocument, notes: FitNotes): LayoutDocument {
-  const stopped = new Set(stoppedPrints(layout).map(({ print }) => print.printId));
+export function withFitNotes(layout: LayoutDocument, notes: FitNotes, setType?: SetType): LayoutDocument {
+  const stopped = new Set(stoppedPrints(layout, setType).map(({ print }) => print.printId));
   return {
     ...layout,
     prints: layout.prints.map(({ fitNote: _before, ...print }) =>

@@ -15,6 +15,7 @@ import {
 import { garmentOf, keyOf, sizeOf, sizesToShow } from '../layout/sizes';
 import { type OutlineText, tapeScale, tapesFor } from '../layout/tape';
 import { laidTapes } from '../layout/tape-labels';
+import type { SetType, TypeCase } from '../layout/type-case';
 import type { LengthUnit } from '../measure/length';
 import { canonicalBytes, type JsonValue, sha256Hex } from './canonical';
 
@@ -49,12 +50,20 @@ export function withFrozenFlats(layout: LayoutDocument): LayoutDocument {
   };
 }
 
-/** Every drawing a revision shows: each garment, each size ordered, each side it shows, its tapes laid on. */
-export function frozenScenes(layout: LayoutDocument, unit: LengthUnit, outlineText: OutlineText): FrozenScene[] {
+/**
+ * Every drawing a revision shows: each garment, each size ordered, each side it shows, its tapes laid on. Lettering needs
+ * the type it is set in.
+ */
+export function frozenScenes(
+  layout: LayoutDocument,
+  unit: LengthUnit,
+  outlineText: OutlineText,
+  type?: TypeCase | null,
+): FrozenScene[] {
   return layout.garments
     .flatMap((garment) => sceneKeys(layout, garment))
     .map((key) => {
-      const scene = sceneWithTapes(layout, key, unit, outlineText);
+      const scene = sceneWithTapes(layout, key, unit, outlineText, type?.of(key.lineId));
       const bytes = canonicalBytes(scene as unknown as JsonValue);
       return { key, keyText: sceneKeyText(key), scene, bytes, sha256: sha256Hex(bytes) };
     });
@@ -66,20 +75,21 @@ export function sceneWithTapes(
   key: SceneKey,
   unit: LengthUnit,
   outlineText: OutlineText,
+  setType?: SetType,
 ): Scene {
-  const scene = composeScene(layout, key);
+  const scene = composeScene(layout, key, setType);
   const garment = garmentOf(layout, key.garmentId);
   const { blank, size } = sizeOf(garment, key.size);
   const flat = flatOf(blank.kind, size, key.side);
   const prints = printsOn(layout, key);
   const scale = tapeScale(shownBox(layout, garment));
   const { shapes, boxes } = laidTapes(
-    prints.flatMap((print) => tapesFor(print, key.size, flat, scale)),
+    prints.flatMap((print) => tapesFor(print, key.size, flat, { scale, setType })),
     {
       unit,
       leaderHex: clothColours(garment.cloth.hex).seam,
       outlineText,
-      inkBoxes: prints.map((print) => placedPrint(print, key.size, flat).inkBox),
+      inkBoxes: prints.map((print) => placedPrint(print, key.size, flat, setType).inkBox),
       frame: grownBox(scene.box, BESIDE_MM * scale),
     },
   );

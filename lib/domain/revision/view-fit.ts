@@ -8,6 +8,7 @@ import { isStopping } from '../layout/layout-fit';
 import { LOCATIONS, type MeasuredFrom } from '../layout/locations';
 import { flatOf, placedPrint } from '../layout/scene';
 import { keyOf, type OfferedSize } from '../layout/sizes';
+import type { SetType } from '../layout/type-case';
 import { umFromMm } from '../measure/length';
 
 const line = z.enum(FLAT_LINES);
@@ -32,9 +33,9 @@ const TOLD_BY_THE_DROP: Readonly<Partial<Record<MeasuredFrom, readonly FlatLineN
 };
 
 /** How a print lies on one size. Lines its drop is measured from count only where the ink crosses them. */
-export function viewFit(print: Print, offered: OfferedSize): ViewFit {
+export function viewFit(print: Print, offered: OfferedSize, setType?: SetType): ViewFit {
   const flat = flatOf(offered.blank.kind, offered.size, print.side);
-  const placed = placedPrint(print, keyOf(offered), flat);
+  const placed = placedPrint(print, keyOf(offered), flat, setType);
   const stops = new Map(
     fitOnSize(placed, flat, { locationId: print.locationId, cutToleranceUm: offered.blank.cutToleranceUm })
       .filter(isStopping)

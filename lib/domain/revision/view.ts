@@ -8,6 +8,7 @@ import { pictureFrame } from '../layout/picture-frame';
 import { ACROSS_TOWARDS, printReading } from '../layout/readings';
 import { printsOn } from '../layout/scene';
 import { garmentOf, groupFor, sizeOf, totalCount } from '../layout/sizes';
+import type { TypeCase } from '../layout/type-case';
 import type { FrozenScene } from './frozen-scenes';
 import { viewFit, viewFitSchema } from './view-fit';
 
@@ -17,6 +18,8 @@ const um = z.number().int();
 export const printReadingSchema = z.object({
   widthUm: um,
   heightUm: um,
+  /** How tall the letters are; there for lettering, and only there. */
+  capHeightUm: um.optional(),
   dropUm: um,
   measuredFrom: z.enum(MEASURED_FROM),
   edge: z.enum(INK_EDGES),
@@ -39,6 +42,8 @@ const viewSideSchema = z.object({
       fit: viewFitSchema.optional(),
       /** Why it is meant to cross a seam or to leave the garment, in the maker's words. */
       fitNote: z.string().optional(),
+      /** Its picture comes out soft, and it is made all the same: the customer ticks that by itself. */
+      goAheadSoft: z.literal(true).optional(),
     }),
   ),
 });
@@ -72,15 +77,29 @@ export const viewGarmentSchema = z.object({
 export type ViewGarment = z.infer<typeof viewGarmentSchema>;
 export type ViewSide = z.infer<typeof viewSideSchema>;
 
-/** What a sealed layout shows, worked out once when it is sent so that a page needs one read. */
-export function viewGarments(layout: LayoutDocument, scenes: readonly FrozenScene[]): ViewGarment[] {
+/**
+ * What a sealed layout shows, worked out once when it is sent so that a page needs one read. Lettering needs the type it was
+ * set in: how it fits is said of the longest of the list.
+ */
+export function viewGarments(
+  layout: LayoutDocument,
+  scenes: readonly FrozenScene[],
+  type?: TypeCase | null,
+): ViewGarment[] {
   return layout.garments.map((garment) =>
     viewGarment(
       layout,
       garment,
       scenes.filter(({ key }) => key.garmentId === garment.garmentId),
+      type ?? null,
     ),
   );
+}
+
+/** The names of prints that come out soft and are made all the same, each once. */
+export function softPrintNames(garments: readonly Pick<ViewGarment, 'sizes'>[]): string[] {
+  const shown = garments.flatMap(({ sizes }) => sizes.flatMap(({ sides }) => sides.flatMap(({ prints }) => prints)));
+  return [...new Set(shown.filter(({ goAheadSoft }) => goAheadSoft === true).map(({ name }) => name))];
 }
 
 /** The sides of a garment that hang on its line: those with a print on some size; where there is none, the first. */
@@ -90,7 +109,12 @@ export function sidesOnLine({ sizes }: Pick<ViewGarment, 'sizes'>): Side[] {
   return [...new Set((printed.length > 0 ? printed : shown.slice(0, 1)).map(({ side }) => side))];
 }
 
-function viewGarment(layout: LayoutDocument, garment: Garment, scenes: readonly FrozenScene[]): ViewGarment {
+function viewGarment(
+  layout: LayoutDocument,
+  garment: Garment,
+  scenes: readonly FrozenScene[],
+  type: TypeCase | null,
+): ViewGarment {
   const { widthPx, heightPx } = pictureFrame(scenes.map(({ scene }) => scene));
   const sizes = new Map<string, ViewGarment['sizes'][number]>();
   for (const { key, sha256 } of scenes) {
@@ -106,7 +130,7 @@ function viewGarment(layout: LayoutDocument, garment: Garment, scenes: readonly 
       sides: [],
     };
     const photographed = photographOf(garment, key.size, key.side) ? { photographed: true as const } : {};
-    shown.sides.push({ side: key.side, sceneSha256: sha256, ...photographed, prints: viewPrints(layout, key) });
+    shown.sides.push({ side: key.side, sceneSha256: sha256, ...photographed, prints: viewPrints(layout, key, type) });
     sizes.set(id, shown);
   }
   return {
@@ -132,12 +156,12 @@ function shownWidth(
   return widthMeasure === 'chestWidth' ? { chestUm } : { chestUm, widthMeasure };
 }
 
-function viewPrints(layout: LayoutDocument, key: FrozenScene['key']): ViewSide['prints'] {
+function viewPrints(layout: LayoutDocument, key: FrozenScene['key'], type: TypeCase | null): ViewSide['prints'] {
   const offered = sizeOf(garmentOf(layout, key.garmentId), key.size);
   return printsOn(layout, key).map((print) => {
     const group = groupFor(print, key.size);
-    const { fitNote } = print;
-    const fit = viewFit(print, offered);
+    const { fitNote, goAheadSoft } = print;
+    const fit = viewFit(print, offered, type?.longest);
     return {
       printId: print.printId,
       groupId: group.groupId,
@@ -147,6 +171,7 @@ function viewPrints(layout: LayoutDocument, key: FrozenScene['key']): ViewSide['
       fit,
       // The note says why it lies over a line; where it lies clear there is nothing to say.
       ...(fitNote && fit.stops.length > 0 ? { fitNote } : {}),
+      ...(goAheadSoft ? { goAheadSoft } : {}),
     };
   });
 }

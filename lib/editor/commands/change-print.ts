@@ -1,5 +1,5 @@
 import { LOCATIONS, type LocationId } from '@/lib/domain/layout/locations';
-import { startingGroups } from '@/lib/domain/layout/starting-groups';
+import { startingGroups, startingInk } from '@/lib/domain/layout/starting-groups';
 import { type Centidegrees, normaliseTurn } from '@/lib/domain/measure/angle';
 import { canEditPrint, canMovePrint, printInHand, withPrint } from '../chosen-print';
 import type { Command } from '../command';
@@ -38,7 +38,7 @@ export const setLocation: Command<{ readonly locationId: LocationId; readonly ne
     const { print } = printInHand(state);
     if (print.locationId === locationId) return state.layout;
     const garments = state.layout.garments.filter(({ garmentId }) => print.garmentIds.includes(garmentId));
-    const sizeGroups = startingGroups(locationId, garments, print.content.art, newId);
+    const sizeGroups = startingGroups(locationId, garments, startingInk(print.content), newId);
     if (!sizeGroups) return state.layout;
     const { side } = LOCATIONS[locationId];
     return withPrint(state.layout, print.printId, (each) => ({ ...each, side, locationId, sizeGroups }));

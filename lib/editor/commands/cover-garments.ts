@@ -1,6 +1,7 @@
 import type { Garment, LayoutDocument, Print, SizeGroup } from '@/lib/domain/layout/document';
+import { readAlike } from '@/lib/domain/layout/group-readings';
 import { sameSize } from '@/lib/domain/layout/sizes';
-import { startingGroups } from '@/lib/domain/layout/starting-groups';
+import { startingGroups, startingInk } from '@/lib/domain/layout/starting-groups';
 import { canEditPrint, printInHand, withPrint } from '../chosen-print';
 import type { Command } from '../command';
 
@@ -41,7 +42,7 @@ function isOn({ garmentIds }: Pick<Print, 'garmentIds'>, { garmentId }: Pick<Gar
 }
 
 function suits({ locationId, content }: Print, garment: Garment): boolean {
-  return startingGroups(locationId, [garment], content.art, () => 'unused') !== null;
+  return startingGroups(locationId, [garment], startingInk(content), () => 'unused') !== null;
 }
 
 function groupsFor(print: Print, covered: readonly Garment[], newId: () => string): SizeGroup[] {
@@ -50,16 +51,13 @@ function groupsFor(print: Print, covered: readonly Garment[], newId: () => strin
     .map((group) => ({ ...group, members: group.members.filter(({ blankId }) => blankIds.has(blankId)) }))
     .filter(({ members }) => members.length > 0);
   const fresh = covered.filter((garment) => !isOn(print, garment));
-  const started = startingGroups(print.locationId, fresh, print.content.art, newId) ?? [];
+  const started = startingGroups(print.locationId, fresh, startingInk(print.content), newId) ?? [];
   return started.reduce(joined, kept);
 }
 
 /** The groups with one more, whose sizes join a group of the same readings where there is one. */
 function joined(groups: SizeGroup[], added: SizeGroup): SizeGroup[] {
-  const there = groups.find(
-    ({ widthUm, dropUm, acrossUm }) =>
-      widthUm === added.widthUm && dropUm === added.dropUm && acrossUm === added.acrossUm,
-  );
+  const there = groups.find((group) => readAlike(group, added));
   if (!there) return [...groups, added];
   const members = [
     ...there.members,

@@ -36,10 +36,16 @@ export const oneWidth: Command<void> = {
 };
 
 /** The size groups suggested for the print in hand from the size shown; null where it has them already, or none are. */
-export function groupSuggestion(state: Pick<TableState, 'layout' | 'selection' | 'unit'>): GroupSuggestion | null {
+export function groupSuggestion(
+  state: Pick<TableState, 'layout' | 'selection' | 'unit' | 'type'>,
+): GroupSuggestion | null {
   const chosen = chosenPrint(state);
   if (!chosen || !state.selection) return null;
   const { print } = chosen;
-  const suggestion = suggestedSizeGroups(print, state.layout, { unit: state.unit, anchor: state.selection.size });
+  const suggestion = suggestedSizeGroups(print, state.layout, {
+    unit: state.unit,
+    anchor: state.selection.size,
+    setType: state.type?.longest,
+  });
   return suggestion && !isGroupedSo(print, suggestion) ? suggestion : null;
 }

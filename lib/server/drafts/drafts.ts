@@ -1,5 +1,6 @@
 import { type LayoutDocument, layoutDocumentSchema } from '@/lib/domain/layout/document';
 import { layoutFault } from '@/lib/domain/layout/faults';
+import { artOf, fontsUsed } from '@/lib/domain/layout/print-content';
 import { artRows, artView } from '../art/list-art';
 import type { MakerAccess } from '../auth/maker-access';
 import { write } from '../db/database';
@@ -31,7 +32,8 @@ export async function saveDraft(
   return write(async (tx) => {
     const before = await draftForWriting(tx, jobId);
     if (!before.ok) return before;
-    if (!(await usesOnlyOwnArt(tx, jobId, parsed.data))) return { ok: false, reason: 'invalid' };
+    const isOwn = (await usesOnlyOwnArt(tx, jobId, parsed.data)) && (await usesOnlyKnownFonts(tx, parsed.data));
+    if (!isOwn) return { ok: false, reason: 'invalid' };
     if (before.version !== baseVersion) {
       return { ok: false, reason: 'changedElsewhere', version: before.version, layout: before.layout };
     }
@@ -70,10 +72,17 @@ async function draftForWriting(
 
 /** Every picture laid out must be the job's own, just as it was measured when it came in. */
 async function usesOnlyOwnArt(tx: Transaction, jobId: string, layout: LayoutDocument): Promise<boolean> {
-  if (layout.prints.length === 0) return true;
+  const laid = layout.prints.flatMap((print) => artOf(print) ?? []);
+  if (laid.length === 0) return true;
   const rows = await tx.art.findMany({ where: { jobId }, include: artRows });
   const own = new Map(rows.map((row) => [row.id, JSON.stringify(artView(row).ref)]));
-  return layout.prints.every(({ content }) => own.get(content.art.artId) === JSON.stringify(content.art));
+  return laid.every((art) => own.get(art.artId) === JSON.stringify(art));
+}
+
+/** Every font that letters are set in must be one of the shop's. */
+async function usesOnlyKnownFonts(tx: Transaction, layout: LayoutDocument): Promise<boolean> {
+  const fonts = fontsUsed(layout).map(({ sha256 }) => sha256);
+  return fonts.length === 0 || (await tx.font.count({ where: { sha256: { in: fonts } } })) === fonts.length;
 }
 
 async function storeDraft(

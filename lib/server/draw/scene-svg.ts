@@ -26,7 +26,7 @@ function svgOfShape(shape: Shape, href: SceneSvgOptions['href']): string {
     case 'path':
       return `<path d="${shape.d}" fill="${shape.fill ?? 'none'}"${strokeOf(shape)}/>`;
     case 'glyphs':
-      return `<path d="${shape.d}" fill="${shape.fill}"/>`;
+      return `${letterOutline(shape)}<path d="${shape.d}" fill="${shape.fill}"/>`;
     case 'image': {
       const address = href(shape.sha256);
       if (address === null) return '';
@@ -34,6 +34,13 @@ function svgOfShape(shape: Shape, href: SceneSvgOptions['href']): string {
       return `<image href="${escaped(address)}" ${size} transform="matrix(${shape.matrix.join(' ')})"/>`;
     }
   }
+}
+
+/** The line round letters lies under their fill, drawn first: not every renderer knows of painting strokes before fills. */
+function letterOutline({ d, outline }: Extract<Shape, { kind: 'glyphs' }>): string {
+  if (!outline) return '';
+  const { hex, widthMm } = outline;
+  return `<path d="${d}" fill="${hex}" stroke="${hex}" stroke-width="${2 * widthMm}" stroke-linejoin="round"/>`;
 }
 
 function strokeOf({ stroke }: Extract<Shape, { kind: 'path' }>): string {

@@ -1,3 +1,4 @@
+import { artOf } from '@/lib/domain/layout/print-content';
 import { groupFor } from '@/lib/domain/layout/sizes';
 import type { Envelope } from '@/lib/domain/revision/envelope';
 import { defaultLocale, isLocale } from '@/lib/messages/locales';
@@ -72,8 +73,9 @@ export async function printFile(
   const drawn = scenes.find(({ blank, size }) => groupFor(print, { blankId: blank, sizeId: size }).groupId === groupId);
   const scene = drawn && (await sealedScene(revisionId, drawn.hash));
   const image = scene?.shapes.find((shape) => shape.kind === 'image' && shape.printId === printId);
-  if (image?.kind !== 'image') return null;
-  const made = await printPng(image, [print.content.art]);
+  const art = artOf(print);
+  if (image?.kind !== 'image' || !art) return null;
+  const made = await printPng(image, [art]);
   return {
     ...made,
     bytes: made.png,

@@ -21,7 +21,7 @@ export function shownArt(
   return art.map(({ artId, name, ref, notes: noticed }) => {
     const { sharpUm, fairUm } = sharpnessLimits(ref.inkBox.width);
     const places = layout.prints
-      .filter(({ content }) => content.art.artId === artId)
+      .filter(({ content }) => content.kind === 'art' && content.art.artId === artId)
       .map(({ locationId, garmentIds }) => {
         const names = layout.garments
           .filter(({ garmentId }) => garmentIds.includes(garmentId))
