@@ -1,17 +1,20 @@
 'use client';
 
-import { type ChangeEvent, useEffect, useId, useState } from 'react';
+import { type ChangeEvent, useEffect, useId, useRef, useState } from 'react';
 import { useTranslations } from 'use-intl';
 import type { Messages } from '@/lib/messages/catalogue';
 import { Button } from '../ui/button';
 import { FormNotice } from '../ui/form-notice';
+import { ACCEPTED_ART } from './accepted-art';
 import styles from './phone-form.module.css';
 import { uploadFromPhone } from './upload-picture';
+import { UploadProgress } from './upload-progress';
 import { useRefusalWords } from './use-refusal-words';
 
 /** What came of a picture: its name where it was taken, or the code of what was wrong with it. */
 export type PhoneOutcome =
   | { readonly kind: 'taken'; readonly name: string }
+  | { readonly kind: 'stopped'; readonly name: string }
   | { readonly kind: 'refused'; readonly reason: string; readonly fileKind: string };
 
 type Doing = { readonly kind: 'sending'; readonly name: string; readonly share: number };
@@ -29,6 +32,7 @@ export function PhoneForm({ token, first }: PhoneFormProps) {
   const sentenceFor = usePhoneRefusal();
   const [isLive, setLive] = useState(false);
   const [doing, setDoing] = useState<Doing | null>(null);
+  const stopping = useRef<AbortController | null>(null);
   const [came, setCame] = useState<readonly PhoneOutcome[]>(first ? [first] : []);
   useEffect(() => setLive(true), []);
 
@@ -37,10 +41,15 @@ export function PhoneForm({ token, first }: PhoneFormProps) {
     for (const file of files) {
       const { name } = file;
       setDoing({ kind: 'sending', name, share: 0 });
-      const sent = await uploadFromPhone(token, file, (share) => setDoing({ kind: 'sending', name, share }));
+      const controller = new AbortController();
+      stopping.current = controller;
+      const onProgress = (share: number) => setDoing({ kind: 'sending', name, share });
+      const sent = await uploadFromPhone(token, file, onProgress, controller.signal);
       const outcome: PhoneOutcome = sent.ok
         ? { kind: 'taken', name: sent.picture.name }
-        : { kind: 'refused', reason: sent.reason, fileKind: sent.kind };
+        : sent.reason === 'stopped'
+          ? { kind: 'stopped', name }
+          : { kind: 'refused', reason: sent.reason, fileKind: sent.kind };
       setCame((all) => [...all.filter(({ kind }) => kind === 'taken'), outcome]);
       if (!sent.ok) break;
     }
@@ -58,7 +67,7 @@ export function PhoneForm({ token, first }: PhoneFormProps) {
           type="file"
           name="picture"
           required
-          accept="image/png,image/jpeg"
+          accept={ACCEPTED_ART}
           multiple={isLive}
           disabled={doing !== null}
           aria-describedby={`${id}-hint`}
@@ -76,14 +85,16 @@ export function PhoneForm({ token, first }: PhoneFormProps) {
       )}
       <div role="status" className={styles.status}>
         {doing ? (
-          <>
-            <p>
-              {doing.share < 1
+          <UploadProgress
+            words={
+              doing.share < 1
                 ? t('sending', { name: doing.name, percent: Math.round(doing.share * 100) })
-                : t('reading', { name: doing.name })}
-            </p>
-            <progress value={doing.share < 1 ? doing.share : undefined} />
-          </>
+                : t('reading', { name: doing.name })
+            }
+            share={doing.share}
+            stop={t('stop')}
+            onStop={() => stopping.current?.abort()}
+          />
         ) : null}
         {taken.map(({ name }, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: two pictures can have one name, and the list only grows
@@ -93,6 +104,7 @@ export function PhoneForm({ token, first }: PhoneFormProps) {
           </p>
         ))}
       </div>
+      {last?.kind === 'stopped' ? <p className={styles.hint}>{t('stopped', { name: last.name })}</p> : null}
       {last?.kind === 'refused' ? <FormNotice kind="stop" title={sentenceFor(last)} /> : null}
     </form>
   );

@@ -1,8 +1,23 @@
 import { z } from 'zod';
+import { type ArtFacts, artFactsSchema } from '@/lib/domain/art/art-facts';
+import { ART_NOTES, type ArtNote } from '@/lib/domain/art/art-notes';
 import { type ArtRef, artRefSchema } from '@/lib/domain/art/art-ref';
 
 /** A picture of the job that can be laid on a garment. */
-export type Picture = { readonly artId: string; readonly name: string; readonly art: ArtRef };
+export type Picture = {
+  readonly artId: string;
+  readonly name: string;
+  readonly art: ArtRef;
+  /** What the check measured; null or left out where it was not checked yet. */
+  readonly facts?: ArtFacts | null | undefined;
+  readonly notes?: readonly ArtNote[] | undefined;
+};
+
+/** What the check says of a picture, as it comes from the server. */
+export const checkSchema = z.object({
+  facts: artFactsSchema.nullish(),
+  notes: z.array(z.enum(ART_NOTES)).optional(),
+});
 
 /** What came of handing over a file; `reason` is a code of the catalogue's `art` subject where it knows one. */
 export type Uploaded =
@@ -12,7 +27,7 @@ export type Uploaded =
 const answerSchema = z.union([
   z.object({
     ok: z.literal(true),
-    art: z.object({ artId: z.string(), name: z.string(), ref: artRefSchema }),
+    art: checkSchema.extend({ artId: z.string(), name: z.string(), ref: artRefSchema }),
     alreadyThere: z.boolean(),
   }),
   z.object({ ok: z.literal(false), reason: z.string(), kind: z.string().optional() }),
@@ -20,31 +35,53 @@ const answerSchema = z.union([
 
 type OnProgress = (share: number) => void;
 
-/** Hands a picture file over to the job; `onProgress` hears the share that has been sent, 0 to 1. Never rejects. */
-export function uploadPicture(jobId: string, file: File, onProgress?: OnProgress): Promise<Uploaded> {
-  return sendPicture(`/api/art/upload?${new URLSearchParams({ job: jobId, name: file.name })}`, file, onProgress);
+/**
+ * Hands a picture file over to the job; `onProgress` hears the share that has been sent, 0 to 1, and `signal` stops it, with
+ * the reason `stopped`. Never rejects.
+ */
+export function uploadPicture(
+  jobId: string,
+  file: File,
+  onProgress?: OnProgress,
+  signal?: AbortSignal,
+): Promise<Uploaded> {
+  const address = `/api/art/upload?${new URLSearchParams({ job: jobId, name: file.name })}`;
+  return sendPicture(address, file, onProgress, signal);
 }
 
 /** The same from the maker's phone, which is let in by the token of the code it was shown. */
-export function uploadFromPhone(token: string, file: File, onProgress?: OnProgress): Promise<Uploaded> {
-  return sendPicture(`/api/art/phone/${token}?${new URLSearchParams({ name: file.name })}`, file, onProgress);
+export function uploadFromPhone(
+  token: string,
+  file: File,
+  onProgress?: OnProgress,
+  signal?: AbortSignal,
+): Promise<Uploaded> {
+  const address = `/api/art/phone/${token}?${new URLSearchParams({ name: file.name })}`;
+  return sendPicture(address, file, onProgress, signal);
 }
 
-function sendPicture(address: string, file: File, onProgress: OnProgress = () => {}): Promise<Uploaded> {
+function sendPicture(
+  address: string,
+  file: File,
+  onProgress: OnProgress = () => {},
+  signal?: AbortSignal,
+): Promise<Uploaded> {
   return new Promise((resolve) => {
     const refused = (reason: string, kind = '') => resolve({ ok: false, reason, kind });
     const request = new XMLHttpRequest();
     request.open('POST', address);
     request.upload.onprogress = ({ loaded, total }) => onProgress(total > 0 ? loaded / total : 0);
     request.onerror = () => refused('notReached');
+    request.onabort = () => refused('stopped');
+    signal?.addEventListener('abort', () => request.abort(), { once: true });
     request.onload = () => {
       if (request.status === 401) return refused('signedOut');
       if (request.status === 413) return refused('tooLarge');
       const answer = answerSchema.safeParse(jsonOf(request.responseText));
       if (!answer.success) return refused('notReached');
       if (!answer.data.ok) return refused(answer.data.reason, answer.data.kind);
-      const { artId, name, ref } = answer.data.art;
-      return resolve({ ok: true, picture: { artId, name, art: ref }, alreadyThere: answer.data.alreadyThere });
+      const { ref, ...picture } = answer.data.art;
+      return resolve({ ok: true, picture: { ...picture, art: ref }, alreadyThere: answer.data.alreadyThere });
     };
     request.send(file);
   });

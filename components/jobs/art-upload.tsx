@@ -1,17 +1,20 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { type DragEvent, useId, useState } from 'react';
+import { type DragEvent, useId, useRef, useState } from 'react';
 import { useTranslations } from 'use-intl';
+import { ACCEPTED_ART } from '../art/accepted-art';
 import { uploadPicture } from '../art/upload-picture';
+import { UploadProgress } from '../art/upload-progress';
 import { useRefusalWords } from '../art/use-refusal-words';
 import { FormNotice } from '../ui/form-notice';
 import styles from './art-upload.module.css';
 
 type Progress =
   | { readonly kind: 'idle' }
-  | { readonly kind: 'taking'; readonly name: string }
+  | { readonly kind: 'taking'; readonly name: string; readonly share: number }
   | { readonly kind: 'taken'; readonly name: string; readonly alreadyThere: boolean }
+  | { readonly kind: 'stopped'; readonly name: string }
   | { readonly kind: 'refused'; readonly sentence: string };
 
 type ArtUploadProps = {
@@ -28,20 +31,25 @@ export function ArtUpload({ jobId, more }: ArtUploadProps) {
   const inputId = useId();
   const [progress, setProgress] = useState<Progress>({ kind: 'idle' });
   const [isOver, setIsOver] = useState(false);
+  const stopping = useRef<AbortController | null>(null);
 
   async function upload(file: File): Promise<Progress> {
-    const uploaded = await uploadPicture(jobId, file);
-    return uploaded.ok
-      ? { kind: 'taken', name: file.name, alreadyThere: uploaded.alreadyThere }
-      : { kind: 'refused', sentence: sentenceFor(uploaded) };
+    const { name } = file;
+    const controller = new AbortController();
+    stopping.current = controller;
+    const onProgress = (share: number) => setProgress({ kind: 'taking', name, share });
+    onProgress(0);
+    const uploaded = await uploadPicture(jobId, file, onProgress, controller.signal);
+    if (uploaded.ok) return { kind: 'taken', name, alreadyThere: uploaded.alreadyThere };
+    if (uploaded.reason === 'stopped') return { kind: 'stopped', name };
+    return { kind: 'refused', sentence: sentenceFor(uploaded) };
   }
 
   async function take(files: FileList | null): Promise<void> {
     for (const file of files ?? []) {
-      setProgress({ kind: 'taking', name: file.name });
       const came = await upload(file);
       setProgress(came);
-      if (came.kind === 'refused') break;
+      if (came.kind !== 'taken') break;
     }
     router.refresh();
   }
@@ -67,7 +75,7 @@ export function ArtUpload({ jobId, more }: ArtUploadProps) {
         <input
           id={inputId}
           type="file"
-          accept="image/png,image/jpeg"
+          accept={ACCEPTED_ART}
           multiple
           disabled={progress.kind === 'taking'}
           className={styles.input}
@@ -86,7 +94,19 @@ export function ArtUpload({ jobId, more }: ArtUploadProps) {
         </p>
       </div>
       <div role="status">
-        {progress.kind === 'taking' ? <p>{t('taking', { name: progress.name })}</p> : null}
+        {progress.kind === 'taking' ? (
+          <UploadProgress
+            words={
+              progress.share < 1
+                ? t('sending', { name: progress.name, percent: Math.round(progress.share * 100) })
+                : t('reading', { name: progress.name })
+            }
+            share={progress.share}
+            stop={t('stop')}
+            onStop={() => stopping.current?.abort()}
+          />
+        ) : null}
+        {progress.kind === 'stopped' ? <p>{t('stopped', { name: progress.name })}</p> : null}
         {progress.kind === 'taken' ? (
           <p className={styles.taken}>
             <span aria-hidden="true">✓ </span>

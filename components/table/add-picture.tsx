@@ -1,6 +1,7 @@
 import { type ChangeEvent, type ReactNode, useId, useState } from 'react';
 import { useTranslations } from 'use-intl';
 import type { Location, LocationId } from '@/lib/domain/layout/locations';
+import { ACCEPTED_ART } from '../art/accepted-art';
 import type { Picture } from '../art/upload-picture';
 import { Button } from '../ui/button';
 import { FormNotice } from '../ui/form-notice';
@@ -68,7 +69,7 @@ export function AddPicture({ pictures, offered, likely, href, progress, onFile, 
         <input
           id={`${id}-file`}
           type="file"
-          accept="image/png,image/jpeg"
+          accept={ACCEPTED_ART}
           aria-describedby={`${id}-hint`}
           disabled={progress.kind === 'sending'}
           onChange={(event) => void chooseFile(event)}
