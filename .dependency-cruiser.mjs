@@ -34,6 +34,7 @@ const outsideParts = [
   { part: 'better-auth', packages: ['better-auth', '@better-auth/[^/]+'], home: '^lib/server/auth/' },
   { part: 'nodemailer', packages: ['nodemailer'], home: '^lib/server/mail/' },
   { part: 'sharp', packages: ['sharp'], home: '^lib/server/image/' },
+  { part: 'vectorizer', packages: ['@neplex/[^/]+'], home: '^lib/server/image/' },
   { part: 'file-type', packages: ['file-type'], home: '^lib/server/image/' },
   {
     part: 'harfbuzz',
