@@ -122,13 +122,15 @@ export function ArtBench({ art, cloths, hasGarments, prints, widthUm: startUm, u
             pictures.setDrawing(!isDone);
           }}
         />
-        <BeforeAfter
-          artId={art.artId}
-          cloths={cloths}
-          before={{ steps: [], picture: art.original }}
-          after={pictures.isWorking ? null : pictures.shown}
-          place={pictures.placeOfOriginal}
-        />
+        <div className={styles.beside}>
+          <BeforeAfter
+            artId={art.artId}
+            cloths={cloths}
+            before={{ steps: [], picture: art.original }}
+            after={pictures.isWorking ? null : pictures.shown}
+            place={pictures.placeOfOriginal}
+          />
+        </div>
       </div>
       <div ref={slip} className={styles.slip}>
         {inHand && pictures.given ? (
@@ -136,7 +138,7 @@ export function ArtBench({ art, cloths, hasGarments, prints, widthUm: startUm, u
             step={inHand}
             facts={pictures.given.facts}
             pxPerInch={inkPxPerInch(pictures.given.facts.inkBox.width, widthUm)}
-            offered={['#FFFFFF', '#24222B', ...facts.colours.slice(0, 4).map(({ hex }) => hex)]}
+            offered={['#FFFFFF', '#24222B', ...pictures.given.facts.colours.slice(0, 4).map(({ hex }) => hex)]}
             refusal={pictures.refusal === null ? null : refusalWords(pictures.refusal)}
             boxInHand={boxInHand}
             onBoxInHand={setBoxInHand}

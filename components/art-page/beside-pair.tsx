@@ -112,6 +112,7 @@ function Half({ artId, shown, hex, title, sight, place, onNear }: HalfProps) {
       ref={surface}
       viewBox={`${box.x} ${box.y} ${box.width} ${box.height}`}
       className={styles.half}
+      data-half=""
       onClick={({ clientX, clientY }) => {
         const toScreen = surface.current?.getScreenCTM();
         if (toScreen) onNear(new DOMPoint(clientX, clientY).matrixTransform(toScreen.inverse()));
@@ -119,7 +120,7 @@ function Half({ artId, shown, hex, title, sight, place, onNear }: HalfProps) {
     >
       <title>{title}</title>
       <rect {...box} fill={hex} />
-      <g transform={place ? `matrix(${place.join(' ')})` : undefined} className={sight ? styles.near : undefined}>
+      <g transform={place ? `matrix(${place.join(' ')})` : undefined}>
         <PictureLayer artId={artId} {...shown} seen={seen} />
       </g>
     </svg>
@@ -158,11 +159,11 @@ function clipped(box: Spot, { widthPx, heightPx }: { widthPx: number; heightPx: 
 function useSidePx(pair: React.RefObject<HTMLElement | null>): number {
   const [side, setSide] = useState(300);
   useEffect(() => {
-    const element = pair.current;
+    const element = pair.current?.querySelector('[data-half]');
     if (!element) return;
     const observer = new ResizeObserver(() => {
       const { width } = element.getBoundingClientRect();
-      if (width > 0) setSide(Math.round((width / 2) * window.devicePixelRatio));
+      if (width > 0) setSide(width * window.devicePixelRatio);
     });
     observer.observe(element);
     return () => observer.disconnect();

@@ -8,14 +8,16 @@ type ColourFieldProps = {
   /** Colours to take with one press. */
   offered: readonly string[];
   onHex: (hex: string) => void;
+  /** One of several in a list that says what they are. */
+  isOneOfMany?: boolean;
 };
 
 /** A colour: one that is offered, or any other. */
-export function ColourField({ name, label, hex, offered, onHex }: ColourFieldProps) {
+export function ColourField({ name, label, hex, offered, onHex, isOneOfMany = false }: ColourFieldProps) {
   const t = useTranslations('art-page.colour');
   return (
     <fieldset className={styles.field}>
-      <legend className={styles.legend}>{label}</legend>
+      <legend className={isOneOfMany ? 'visually-hidden' : styles.legend}>{label}</legend>
       <div className={styles.row}>
         <label className={styles.own}>
           <span className="visually-hidden">{t('any', { label })}</span>

@@ -33,7 +33,7 @@ export async function fetchPreview(
       body: JSON.stringify({ format: 1, steps }),
       signal,
     });
-    if (!response.ok) return { ok: false, reason: refusalIn(await response.json()) };
+    if (!response.ok) return { ok: false, reason: refusalIn(await response.json().catch(() => null)) };
     const sent = await response.formData();
     const [facts, webp] = [sent.get('facts'), sent.get('picture')];
     if (!(typeof facts === 'string' && webp instanceof Blob)) return { ok: false, reason: 'notReached' };
@@ -49,5 +49,5 @@ export async function fetchPreview(
 
 function refusalIn(body: unknown): string {
   const refused = refusedSchema.safeParse(body);
-  return refused.success ? refused.data.reason : 'notReached';
+  return refused.success ? refused.data.reason : 'failed';
 }

@@ -3,6 +3,7 @@ import { useTranslations } from 'use-intl';
 import type { MendStep } from '@/lib/domain/art/mend/recipe';
 import type { Point } from '@/lib/domain/geometry/point';
 import { Button } from '../ui/button';
+import { classNames } from '../ui/class-names';
 import type { WordedFinding } from './finding-list';
 import { GroundChoice } from './ground-choice';
 import type { MendBench } from './mend-bench';
@@ -42,7 +43,7 @@ export function PictureSurface(props: PictureSurfaceProps) {
   const { shown, compared, placeOfCompared } = pictures;
   const canCompare = placeOfCompared !== null && shown.steps.length > compared.steps.length;
   return (
-    <div className={styles.surface}>
+    <div className={classNames(styles.surface, inHand !== null && styles.mending)}>
       <PictureFrame
         title={t('title', { name })}
         picture={shown.picture}
@@ -136,7 +137,7 @@ function SurfaceNote({ pictures, inHand, refusalWords, onLeave }: SurfaceNotePro
           ) : null}
         </p>
       ) : null}
-      {refusal && !isWorking ? (
+      {refusal && !isWorking && !inHand ? (
         <p className={styles.note}>
           ✕ {refusalWords(refusal)}
           <Button kind="quiet" onClick={pictures.again}>

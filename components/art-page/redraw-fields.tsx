@@ -34,6 +34,7 @@ export function RedrawFields({ step, facts, onStep }: RedrawFieldsProps) {
                 label={t('colour', { number: index + 1 })}
                 hex={hex}
                 offered={[]}
+                isOneOfMany
                 onHex={(to) =>
                   onStep({ ...step, colours: colours.map((each, place) => (place === index ? to : each)) })
                 }

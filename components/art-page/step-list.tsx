@@ -1,5 +1,5 @@
+import type { ReactNode } from 'react';
 import { useTranslations } from 'use-intl';
-import { Button } from '../ui/button';
 import type { MendBench } from './mend-bench';
 import styles from './step-list.module.css';
 import { stepWords } from './step-words';
@@ -22,12 +22,12 @@ export function StepList({ bench: { steps, undone }, onUndo, onRedo, onBackTo }:
           {t('title')}
         </h2>
         <div className={styles.acts}>
-          <Button kind="quiet" aria-disabled={steps.length === 0} onClick={() => steps.length > 0 && onUndo()}>
+          <Act isOff={steps.length === 0} onPress={onUndo}>
             {t('undo')}
-          </Button>
-          <Button kind="quiet" aria-disabled={undone.length === 0} onClick={() => undone.length > 0 && onRedo()}>
+          </Act>
+          <Act isOff={undone.length === 0} onPress={onRedo}>
             {t('redo')}
-          </Button>
+          </Act>
         </div>
       </div>
       <ol className={styles.list} aria-label={t('title')}>
@@ -58,5 +58,21 @@ export function StepList({ bench: { steps, undone }, onUndo, onRedo, onBackTo }:
       </ol>
       {undone.length > 0 ? <p className={styles.undone}>{t('undone', { count: undone.length })}</p> : null}
     </section>
+  );
+}
+
+/** Stays where it is when there is nothing to do, so that whoever presses it again does not lose their place. */
+function Act({ isOff, onPress, children }: { isOff: boolean; onPress: () => void; children: ReactNode }) {
+  return (
+    <button
+      type="button"
+      className={styles.back}
+      aria-disabled={isOff || undefined}
+      onClick={() => {
+        if (!isOff) onPress();
+      }}
+    >
+      {children}
+    </button>
   );
 }
