@@ -1,7 +1,7 @@
-import type { Lettering } from '../lettering/lettering';
+import type { FontRef, Lettering } from '../lettering/lettering';
 import { fieldsIn, filledLine, sampleOf } from '../lettering/lettering-text';
-import { type LetteringSize, type SetLettering, setLettering } from '../lettering/set-lettering';
-import type { TypeEngine } from '../lettering/type-engine';
+import { inCase, type LetteringSize, type SetLettering, setLettering } from '../lettering/set-lettering';
+import type { BorrowedText, TypeEngine } from '../lettering/type-engine';
 import type { People, Person } from '../people/person';
 import type { SizeGroup } from './document';
 
@@ -22,6 +22,19 @@ export type TypeCase = {
   readonly longest: SetType;
   /** With the words of one person of the list; samples for nobody, and for somebody who is not on it. */
   readonly of: (personId: string | null) => SetType;
+  /** What becomes of somebody's words (null: samples) letter by letter, at any size. */
+  readonly textOf: (lettering: Lettering, personId: string | null) => LetteringText;
+  /** Whether it says something else for each person. */
+  readonly isPersonal: (lettering: Lettering) => boolean;
+  /** Whether it can set type in a font. */
+  readonly has: (font: FontRef) => boolean;
+};
+
+/** Words as they will be set: what of them no font has, what another font has, whether there are any. */
+export type LetteringText = {
+  readonly missing: readonly string[];
+  readonly borrowed: readonly BorrowedText[];
+  readonly isEmpty: boolean;
 };
 
 /** As many settings of one lettering as are remembered: a drag asks for another at each move. */
@@ -54,6 +67,7 @@ export function typeCase(engine: TypeEngine, people: People): TypeCase {
       return set(lettering, { capHeightUm, mostAcrossUm: widthUm }, lines(lettering));
     };
   const sample = setFor((lettering) => linesFor(lettering, null));
+  const persons = new Map(people.lines.map((person) => [person.personId, person]));
   const byPerson = new Map(
     people.lines.map((person) => [person.personId, setFor((lettering) => linesFor(lettering, person))]),
   );
@@ -61,6 +75,17 @@ export function typeCase(engine: TypeEngine, people: People): TypeCase {
     sample,
     longest: setFor(longest),
     of: (personId) => (personId === null ? undefined : byPerson.get(personId)) ?? sample,
+    textOf: (lettering, personId) => {
+      const words = linesFor(lettering, (personId === null ? undefined : persons.get(personId)) ?? null);
+      const lines = words.map((each) => engine.outlineLine(inCase(lettering, each), lettering.font));
+      return {
+        missing: lines.flatMap(({ missing }) => missing),
+        borrowed: lines.flatMap(({ borrowed }) => borrowed),
+        isEmpty: words.every((each) => each === ''),
+      };
+    },
+    isPersonal: ({ lines }) => fieldsIn(lines).length > 0,
+    has: engine.has,
   };
 }
 
@@ -82,9 +107,8 @@ function longestLines(engine: TypeEngine, { lines }: People, linesFor: LinesFor)
   return (lettering) => {
     const known = found.get(lettering);
     if (known) return known;
-    const letters = (each: string) => (lettering.letterCase === 'upper' ? each.toUpperCase() : each);
     const roomOf = (words: readonly string[]) =>
-      Math.max(...words.map((each) => engine.outlineLine(letters(each), lettering.font).advance));
+      Math.max(...words.map((each) => engine.outlineLine(inCase(lettering, each), lettering.font).advance));
     const differ = fieldsIn(lettering.lines).length > 0;
     const all = differ ? lines.map((person) => linesFor(lettering, person)) : [];
     let [longest, room] = [linesFor(lettering, null), 0];

@@ -52,7 +52,7 @@ export function setLettering(
   lines: readonly string[],
   engine: TypeEngine,
 ): SetLettering {
-  const words = lines.map((each) => (lettering.letterCase === 'upper' ? each.toUpperCase().normalize('NFC') : each));
+  const words = lines.map((each) => inCase(lettering, each));
   const set = words.map((each) => engine.outlineLine(each, lettering.font));
   const drawn = set.map((each) => ({ path: linePath(each, lettering.trackingPermille) }));
   const block = blockOf(lettering, drawn);
@@ -76,6 +76,11 @@ export function setLettering(
     borrowed: set.flatMap(({ borrowed }) => borrowed),
     thinnestMm: thinnest === null ? null : (thinnest * laid.capMm * fitted.squeeze) / UNITS_A_CAP_HEIGHT,
   };
+}
+
+/** A line in the case it is set in. */
+export function inCase({ letterCase }: Pick<Lettering, 'letterCase'>, line: string): string {
+  return letterCase === 'upper' ? line.toUpperCase().normalize('NFC') : line;
 }
 
 /** Height of the block from the top of its first line's capitals to the foot of its last's, at a letter height. */

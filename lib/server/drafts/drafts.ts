@@ -1,11 +1,15 @@
 import { type LayoutDocument, layoutDocumentSchema } from '@/lib/domain/layout/document';
 import { layoutFault } from '@/lib/domain/layout/faults';
 import { artOf, fontsUsed } from '@/lib/domain/layout/print-content';
+import { withoutPeople } from '@/lib/domain/layout/with-people';
 import { artRows, artView } from '../art/list-art';
 import type { MakerAccess } from '../auth/maker-access';
 import { write } from '../db/database';
 import type { Transaction } from '../db/open-database';
-import { jobProgress, progressRows } from '../jobs/job-standing';
+import { packagedFont } from '../fonts/packaged-fonts';
+import { jobProgress, listKeyOf, progressRows } from '../jobs/job-standing';
+import { listOf } from '../people/list-rows';
+import { readStoredLayout } from './stored-layout';
 
 export type SaveDraftResult =
   | { readonly ok: true; readonly version: number }
@@ -37,7 +41,7 @@ export async function saveDraft(
     if (before.version !== baseVersion) {
       return { ok: false, reason: 'changedElsewhere', version: before.version, layout: before.layout };
     }
-    return storeDraft(tx, jobId, before.version + 1, parsed.data);
+    return storeDraft(tx, jobId, before, parsed.data);
   });
 }
 
@@ -53,7 +57,7 @@ export async function editDraft(
     const next = layoutDocumentSchema.parse(edit(before.layout));
     const fault = layoutFault(next);
     if (fault) throw new Error(`edited layout of job ${jobId}: ${fault}`);
-    return storeDraft(tx, jobId, before.version + 1, next);
+    return storeDraft(tx, jobId, before, next);
   });
 }
 
@@ -61,14 +65,22 @@ export async function editDraft(
 async function draftForWriting(
   tx: Transaction,
   jobId: string,
-): Promise<{ ok: true; version: number; layout: LayoutDocument } | { ok: false; reason: 'noJob' | 'locked' }> {
+): Promise<({ ok: true } & OpenDraft) | { ok: false; reason: 'noJob' | 'locked' }> {
   const touched = await tx.draft.updateMany({ where: { jobId }, data: { updatedAt: new Date() } });
   if (touched.count === 0) return { ok: false, reason: 'noJob' };
   const job = await tx.job.findUniqueOrThrow({ where: { id: jobId }, include: progressRows });
-  const { layout, locked } = jobProgress(job);
-  if (locked) return { ok: false, reason: 'locked' };
-  return { ok: true, version: job.draft?.version ?? 0, layout };
+  const list = await listOf(tx, listKeyOf(job), 'readAnew');
+  const { layout, locked } = jobProgress(job, list);
+  if (locked || !job.draft) return { ok: false, reason: 'locked' };
+  return { ok: true, version: job.draft.version, layout, stored: readStoredLayout(job.draft.json) };
 }
+
+/** A working copy that may be written: as it is edited, and as it is stored, without its people. */
+type OpenDraft = {
+  readonly version: number;
+  readonly layout: LayoutDocument;
+  readonly stored: LayoutDocument;
+};
 
 /** Every picture laid out must be the job's own, just as it was measured when it came in. */
 async function usesOnlyOwnArt(tx: Transaction, jobId: string, layout: LayoutDocument): Promise<boolean> {
@@ -79,18 +91,22 @@ async function usesOnlyOwnArt(tx: Transaction, jobId: string, layout: LayoutDocu
   return laid.every((art) => own.get(art.artId) === JSON.stringify(art));
 }
 
-/** Every font that letters are set in must be one of the shop's. */
+/** Every font that letters are set in must be one that comes with the app, or one the shop keeps. */
 async function usesOnlyKnownFonts(tx: Transaction, layout: LayoutDocument): Promise<boolean> {
-  const fonts = fontsUsed(layout).map(({ sha256 }) => sha256);
+  const fonts = fontsUsed(layout)
+    .map(({ sha256 }) => sha256)
+    .filter((sha256) => packagedFont(sha256) === null);
   return fonts.length === 0 || (await tx.font.count({ where: { sha256: { in: fonts } } })) === fonts.length;
 }
 
 async function storeDraft(
   tx: Transaction,
   jobId: string,
-  version: number,
-  layout: LayoutDocument,
+  before: OpenDraft,
+  edited: LayoutDocument,
 ): Promise<{ ok: true; version: number }> {
+  const version = before.version + 1;
+  const layout = withoutPeople(edited, before.stored, before.layout.people.lines.length > 0);
   await tx.draft.update({ where: { jobId }, data: { json: JSON.stringify(layout), format: layout.format, version } });
   return { ok: true, version };
 }

@@ -1,9 +1,12 @@
 import type { GarmentRefusal } from '@/components/garments/refusal-words';
 import type { LayoutDocument } from '@/lib/domain/layout/document';
+import { fontsUsed } from '@/lib/domain/layout/print-content';
 import { restacked } from '@/lib/domain/layout/stack';
 import { type LengthUnit, tradeStepUm } from '@/lib/domain/measure/length';
 import type { MakerAccess } from '@/lib/server/auth/maker-access';
 import { editDraft } from '@/lib/server/drafts/drafts';
+import { loadJob } from '@/lib/server/jobs/load-jobs';
+import { layoutType } from '@/lib/server/text/layout-type';
 
 /** Why there is no next document, with what the words for it need to know. */
 export type GarmentEditRefusal = {
@@ -35,11 +38,16 @@ export async function editGarments(
   change: (layout: LayoutDocument) => GarmentEdit,
 ): Promise<{ ok: true } | ({ ok: false } & GarmentEditRefusal)> {
   try {
+    // Fonts are opened before the transaction: nobody waits in it for a file.
+    const job = await loadJob(maker, jobId);
+    const type = job && (await layoutType(job.draft.layout));
     const edited = await editDraft(maker, jobId, (layout) => {
       const next = change(layout);
       if (!next.ok) throw new EditStopped(next);
       if (JSON.stringify(next.layout) === JSON.stringify(layout)) throw new EditStopped('unchanged');
-      return restacked(layout, next.layout, tradeStepUm(unit));
+      // Lettering that came in the meantime keeps its drops until the next edit.
+      if (fontsUsed(next.layout).some((font) => !type?.has(font))) return next.layout;
+      return restacked(layout, next.layout, tradeStepUm(unit), type?.longest);
     });
     return edited.ok ? { ok: true } : edited;
   } catch (error) {

@@ -15,6 +15,7 @@ import type { MakerAccess } from '@/lib/server/auth/maker-access';
 import type { BlankRow } from '@/lib/server/blanks/list-blanks';
 import type { JobView } from '@/lib/server/jobs/load-jobs';
 import type { Shop } from '@/lib/server/shop/read-shop';
+import { layoutType } from '@/lib/server/text/layout-type';
 import { countsAction, removeGarmentAction, styleAction } from './actions';
 import { proxyAddress } from './art-address';
 import { styleFields } from './garment-forms';
@@ -110,12 +111,13 @@ export async function JobGarment({ maker, shop, job, garment, blanks, offered }:
 
 type GarmentFlatsProps = { shop: Shop; layout: LayoutDocument; garment: Garment; shown: OfferedSize };
 
-function GarmentFlats({ shop, layout, garment, shown }: GarmentFlatsProps) {
+async function GarmentFlats({ shop, layout, garment, shown }: GarmentFlatsProps) {
   const t = translatorFor(shop.locale, 'garments');
   const readings = translatorFor(shop.locale, 'readings');
   const size = sizeWords(readings, sizeName(shown));
+  const type = await layoutType(layout);
   const scenes = shownSides(layout, garment.garmentId, shown.blank.kind).map((side) =>
-    composeScene(layout, { garmentId: garment.garmentId, size: keyOf(shown), side, lineId: null }),
+    composeScene(layout, { garmentId: garment.garmentId, size: keyOf(shown), side, lineId: null }, type?.sample),
   );
   const { box } = pictureFrame(scenes);
   return scenes.map((scene) => (
