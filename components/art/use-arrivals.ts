@@ -1,13 +1,13 @@
 import { useEffect, useRef } from 'react';
 import { z } from 'zod';
 import { artRefSchema } from '@/lib/domain/art/art-ref';
-import type { Picture } from './upload-picture';
+import { checkSchema, type Picture } from './upload-picture';
 
 /** How often the job is asked for new pictures, ms. */
 const ASK_EVERY_MS = 2_500;
 
 const answerSchema = z.object({
-  pictures: z.array(z.object({ artId: z.string(), name: z.string(), art: artRefSchema })),
+  pictures: z.array(checkSchema.extend({ artId: z.string(), name: z.string(), art: artRefSchema })),
 });
 
 /**

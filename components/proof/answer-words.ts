@@ -1,4 +1,4 @@
-import { LONGEST_CHANGE, LONGEST_SIGNED_NAME, TICKS, type Tick } from '@/lib/domain/revision/answer';
+import { LONGEST_CHANGE, LONGEST_SIGNED_NAME, type Tick, ticksAsked } from '@/lib/domain/revision/answer';
 import type { Locale } from '@/lib/messages/locales';
 import { translatorFor } from '@/lib/messages/translator';
 
@@ -18,14 +18,18 @@ export type AnswerWords = {
   readonly send: string;
 };
 
-/** The form's words for a shop; `lettered` where names or numbers are set on the garments. */
-export function answerWords(locale: Locale, shop: string, lettered: boolean): AnswerWords {
+/** What there is to tick: `lettered` where names or numbers are set on the garments; the prints that come out soft. */
+export type ToTick = { readonly lettered: boolean; readonly softPrints: readonly string[] };
+
+/** The form's words for a shop. */
+export function answerWords(locale: Locale, shop: string, { lettered, softPrints }: ToTick): AnswerWords {
   const t = translatorFor(locale, 'proof');
+  const soft = { count: softPrints.length, prints: new Intl.ListFormat(locale).format(softPrints) };
   return {
     check: t('answer.check'),
-    ticks: TICKS.map((tick) => ({
+    ticks: ticksAsked({ soft: softPrints.length > 0 }).map((tick) => ({
       tick,
-      label: t(`answer.ticks.${tick === 'spelling' && lettered ? 'lettering' : tick}`),
+      label: t(`answer.ticks.${tick === 'spelling' && lettered ? 'lettering' : tick}`, soft),
     })),
     name: t('answer.name'),
     nameHint: t('answer.nameHint'),

@@ -79,7 +79,7 @@ function SideFigure({ side, words, pictures: { address, widthPx, heightPx } }: S
 }
 
 /** What the tape says of one print, why it is meant so where that has to be said, and how near the seams it lies. */
-function PrintWords({ print: { title, rows, meant, seams } }: { print: PrintRows }) {
+function PrintWords({ print: { title, rows, meant, soft, seams } }: { print: PrintRows }) {
   return (
     <div className={styles.print}>
       <table className={styles.readings}>
@@ -96,6 +96,7 @@ function PrintWords({ print: { title, rows, meant, seams } }: { print: PrintRows
           ))}
         </tbody>
       </table>
+      {soft ? <p className={styles.meant}>{soft}</p> : null}
       {meant ? (
         <div className={styles.meant}>
           {meant.facts.map((fact) => (

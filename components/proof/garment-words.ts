@@ -31,6 +31,8 @@ export type PrintRows = {
     readonly where: string;
   }[];
   readonly meant: MeantWords | null;
+  /** Said where its picture comes out soft and it is made all the same. */
+  readonly soft: string | null;
   readonly seams: SeamsWords | null;
 };
 /** One side of a garment on every size. */
@@ -154,6 +156,7 @@ function putInWords(garment: ViewGarment, locale: Locale, unit: LengthUnit): Gar
           };
         }),
         meant: meantWords(locale, on, garment.sizes.length),
+        soft: print.goAheadSoft ? t('soft') : null,
         seams: seamsWords(locale, unit, on, garment.sizes.length),
       })),
     };

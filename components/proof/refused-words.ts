@@ -1,4 +1,4 @@
-import { LONGEST_CHANGE, LONGEST_SIGNED_NAME, TICKS, type Tick } from '@/lib/domain/revision/answer';
+import { LONGEST_CHANGE, LONGEST_SIGNED_NAME, type Tick } from '@/lib/domain/revision/answer';
 import type { Locale } from '@/lib/messages/locales';
 import { translatorFor } from '@/lib/messages/translator';
 import { tickId } from './tick-id';
@@ -63,13 +63,15 @@ type Place = {
   currentNumber: number | null;
   /** Whether a form below shows again what was typed. */
   hasForm: boolean;
+  /** What there was to tick, in the order it stands. */
+  asked: readonly Tick[];
 };
 
 /** Puts a refusal into words. What was typed is never lost: it stands in the form, or here. */
 export function refusedWords(
   locale: Locale,
   refused: RefusedForm,
-  { shop, currentNumber, hasForm }: Place,
+  { shop, currentNumber, hasForm, asked }: Place,
 ): RefusedWords {
   const t = translatorFor(locale, 'proof');
   return {
@@ -77,9 +79,10 @@ export function refusedWords(
     sentence: t(`refused.${refused.reason}`, {
       shop: shop.name,
       current: String(currentNumber ?? ''),
+      things: String(asked.length),
       longest: refused.reason === 'nameTooLong' ? LONGEST_SIGNED_NAME : LONGEST_CHANGE,
     }),
-    fieldId: hasForm ? mistakenFieldId(refused) : null,
+    fieldId: hasForm ? mistakenFieldId(refused, asked) : null,
     typed: !hasForm && refused.words ? { title: t('refused.typed'), text: refused.words } : null,
   };
 }
@@ -103,7 +106,9 @@ export function formContent(
   };
 }
 
-function mistakenFieldId({ reason, ticks }: RefusedForm): string | null {
+function mistakenFieldId({ reason, ticks }: RefusedForm, asked: readonly Tick[]): string | null {
   const field = FIELDS[reason] ?? null;
-  return field === 'ticks' ? tickId(TICKS.find((tick) => !ticks.includes(tick)) ?? TICKS[0]) : field;
+  if (field !== 'ticks') return field;
+  const missing = asked.find((tick) => !ticks.includes(tick)) ?? asked[0];
+  return missing ? tickId(missing) : null;
 }

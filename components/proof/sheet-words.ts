@@ -1,7 +1,8 @@
 import type { LengthUnit } from '@/lib/domain/measure/length';
+import { ticksAsked } from '@/lib/domain/revision/answer';
 import { shortSeal } from '@/lib/domain/revision/canonical';
 import type { RevisionState } from '@/lib/domain/revision/state';
-import type { ViewGarment } from '@/lib/domain/revision/view';
+import { softPrintNames, type ViewGarment } from '@/lib/domain/revision/view';
 import type { Locale } from '@/lib/messages/locales';
 import { zonedMomentWords } from '@/lib/messages/moments';
 import { translatorFor } from '@/lib/messages/translator';
@@ -180,9 +181,12 @@ function answerPart(sheet: KnownSheet): SheetWords['answer'] {
   const { locale, shop, state, given, mayAnswer, refused, revisionId, statement } = sheet;
   const t = translatorFor(locale, 'proof');
   if (state !== 'current' || !(given || mayAnswer || refused)) return null;
-  const refusal = refused && refusedWords(locale, refused, { ...sheet, hasForm: mayAnswer });
+  const softPrints = softPrintNames(sheet.garments);
+  const asked = ticksAsked({ soft: softPrints.length > 0 });
+  const place = { ...sheet, hasForm: mayAnswer, asked };
+  const refusal = refused && refusedWords(locale, refused, place);
   const form: FormWords = {
-    words: answerWords(locale, shop.name, sheet.lettered),
+    words: answerWords(locale, shop.name, { lettered: sheet.lettered, softPrints }),
     statement,
     action: `${sheet.path}/answer`,
     revisionId,

@@ -20,6 +20,8 @@ export type SendFormRefusal =
   | 'locked'
   | 'changedElsewhere'
   | 'unchanged'
+  | 'softPrints'
+  | 'lettersMissing'
   | 'noJob'
   | 'noContact';
 

@@ -15,13 +15,13 @@ import { afterCommand, type TableEditor, wholeLayout, withSelection } from '@/li
 import { isHidden, isPinned } from '@/lib/editor/working-aids';
 import { readingWords } from '@/lib/messages/reading-words';
 import { classNames } from '../ui/class-names';
+import { ArtFindingLines } from './art-finding-lines';
 import { FitLines } from './fit-lines';
 import { groupWords } from './group-words';
 import { LocationSelect } from './location-select';
 import { OverlapLines } from './overlap-lines';
 import { PrintActs } from './print-acts';
 import { PrintGarments } from './print-garments';
-import { SharpnessLine } from './sharpness-line';
 import { NameField, ReadingFields } from './slip-fields';
 import styles from './slips.module.css';
 import { StackLine } from './stack-line';
@@ -82,9 +82,9 @@ export function OpenSlip({ chosen, editor, change, perform, takesFocus }: OpenSl
       <Groups {...{ chosen, unit, change }} />
       <ReadingFields key={`${print.printId} ${chosen.group.groupId}`} {...{ chosen, unit, change }} locked={isFast} />
       <StackLine {...{ chosen, editor, perform }} locked={isFast} />
-      <SharpnessLine chosen={chosen} unit={unit} />
-      <FitLines {...{ chosen, unit, change, locked }} />
-      <OverlapLines layout={layout} {...{ chosen, unit }} />
+      <ArtFindingLines {...{ chosen, editor, change }} locked={isFast} />
+      <FitLines {...{ chosen, unit, change, locked }} setType={editor.type?.longest} />
+      <OverlapLines layout={layout} {...{ chosen, unit }} setType={editor.type?.longest} />
       {isFast ? null : <WidthsLine {...{ chosen, editor, perform }} />}
       {isFast ? null : (
         <div className={styles.acts}>

@@ -5,20 +5,9 @@ import { artFindings } from '@/lib/domain/art/findings/art-findings';
 import { inkOfPixels } from '@/lib/domain/art/ink';
 import { roundUm } from '@/lib/domain/measure/length';
 import { chromiumArguments, findChromium } from '../browser/fixtures/chromium';
-import {
-  cleanPicture,
-  hazePicture,
-  largePicture,
-  marginPicture,
-  resolutionPicture,
-  speckPicture,
-  vanishingPicture,
-} from './art-truth/clear-pictures';
 import { type DrawnPixels, drawnPixels, readyToDraw } from './art-truth/drawn-in-page';
-import { backedPicture, enlargedPicture, junkPicture, rectanglePicture } from './art-truth/opaque-pictures';
-import { type Random, randomFrom } from './art-truth/random';
+import { picturesOf } from './art-truth/pictures-of';
 import { count, emptyTally, sharesOf } from './art-truth/score';
-import { gapPicture, strokePicture } from './art-truth/thickness-pictures';
 import type { TruthPicture } from './art-truth/truth-picture';
 import { printResult } from './measure';
 
@@ -28,37 +17,6 @@ import { printResult } from './measure';
 // was drawn, whatever its number, except that strokes and gaps are also held to their drawn width.
 
 const SEEDS = { tuned: 20_261, untouched: 7_919 } as const;
-/** Of each family, with the fault and without it. */
-const EACH = { withFault: 9, nearMiss: 7 };
-
-type Family = (random: Random, isFault: boolean) => TruthPicture;
-const FAMILIES: readonly Family[] = [
-  strokePicture,
-  gapPicture,
-  hazePicture,
-  speckPicture,
-  marginPicture,
-  vanishingPicture,
-  resolutionPicture,
-  largePicture,
-  backedPicture,
-  junkPicture,
-  enlargedPicture,
-];
-const WITHOUT_FAULT: readonly ((random: Random) => TruthPicture)[] = [cleanPicture, rectanglePicture];
-
-function picturesOf(seed: number): TruthPicture[] {
-  const random = randomFrom(seed);
-  const times = (count: number, make: () => TruthPicture) => Array.from({ length: count }, make);
-  return [
-    ...FAMILIES.flatMap((family) => [
-      ...times(EACH.withFault, () => family(random, true)),
-      ...times(EACH.nearMiss, () => family(random, false)),
-    ]),
-    ...WITHOUT_FAULT.flatMap((family) => times(EACH.withFault, () => family(random))),
-  ];
-}
-
 function checked({ rgba, widthPx, heightPx }: DrawnPixels, picture: TruthPicture) {
   const ink = inkOfPixels(rgba, widthPx, heightPx);
   if (!ink) throw new Error(`${picture.family}: nothing was drawn`);

@@ -48,16 +48,16 @@ export function someMaker(): MakerAccess {
   return fields as MakerAccess;
 }
 
-/** A real PNG, 1500 px wide, whose ink is all of it; no two are alike. */
-export async function somePng(): Promise<Buffer> {
+/** A real PNG whose ink is all of it, wide enough to be fair at 22 in unless said otherwise; no two are alike. */
+export async function somePng(width = 4_600): Promise<Buffer> {
   const background = { r: randomInt(256), g: randomInt(256), b: randomInt(256), alpha: 1 };
-  return sharp({ create: { width: 1500, height: 1500, channels: 4, background } })
+  return sharp({ create: { width, height: 1_000, channels: 4, background } })
     .png()
     .toBuffer();
 }
 
 /** A job with a navy crew tee for adults and youths, a full front print on it and twelve ordered. */
-export async function laidOutJob(maker: MakerAccess): Promise<{ jobId: string; art: ArtView }> {
+export async function laidOutJob(maker: MakerAccess, artWidthPx?: number): Promise<{ jobId: string; art: ArtView }> {
   const { jobId } = await createJob(maker, {
     customerName: 'Saltmarsh Rowing Club',
     customerEmail: 'crew@example.org',
@@ -66,7 +66,7 @@ export async function laidOutJob(maker: MakerAccess): Promise<{ jobId: string; a
     neededBy: '2027-10-02T16:00',
     notes: '',
   });
-  const png = await somePng();
+  const png = await somePng(artWidthPx);
   const received = await receiveArt({
     jobId,
     name: 'crest.png',

@@ -43,7 +43,7 @@ export default async function ProofPage({ params, searchParams }: ProofPageProps
   if (!sheet) notFound();
   const { locale, jobTitle, refused } = sheet;
   if (refused && sheet.state === 'withdrawn') {
-    const words = refusedWords(locale, refused, { ...sheet, hasForm: false });
+    const words = refusedWords(locale, refused, { ...sheet, hasForm: false, asked: [] });
     return <WithdrawnSheet locale={locale} title={jobTitle} refused={words} reach={reachWords(locale, sheet)} />;
   }
   return <ProofSheet words={sheetWords(sheet)} />;

@@ -1,7 +1,14 @@
 import { randomBytes } from 'node:crypto';
-import { type AnswerRefusal, type AnswerWord, answerRefusal, type Tick } from '@/lib/domain/revision/answer';
+import {
+  type AnswerRefusal,
+  type AnswerWord,
+  answerRefusal,
+  type Tick,
+  ticksAsked,
+} from '@/lib/domain/revision/answer';
 import { canonicalBytes, sha256Hex } from '@/lib/domain/revision/canonical';
 import { readEnvelope } from '@/lib/domain/revision/envelope';
+import { asksForSoftTick } from '@/lib/domain/revision/soft-prints';
 import type { AnswerRoute } from '@/lib/domain/revision/state';
 import type { MakerAccess } from '../auth/maker-access';
 import { reader, write } from '../db/database';
@@ -37,13 +44,16 @@ export async function answerByLink(
   input: AnswerInput & { readonly revisionId: string; readonly clientAddress: string },
 ): Promise<AnswerResult> {
   if (!access.may.sign) return { ok: false, reason: 'mayNotSign', currentNumber: null };
-  const refused = answerRefusal(input);
+  const agreed = await readAgreed(access.jobId, { id: input.revisionId });
+  const refused = answerRefusal(input, ticksAsked({ soft: agreed?.soft ?? false }));
   if (refused) return { ok: false, reason: refused, currentNumber: null };
-  return keepAnswer(
-    access.jobId,
-    { id: input.revisionId },
-    { ...input, contactId: access.contactId, how: 'link', saidAt: null, recordedById: null },
-  );
+  return keepAnswer(access.jobId, { id: input.revisionId }, agreed, {
+    ...input,
+    contactId: access.contactId,
+    how: 'link',
+    saidAt: null,
+    recordedById: null,
+  });
 }
 
 /** Records what somebody said by text, by phone or across the counter; it is marked as the maker's record of it. */
@@ -60,11 +70,12 @@ export async function recordAnswer(
   if (input.typedName.trim() === '') return { ok: false, reason: 'nameMissing', currentNumber: null };
   if (input.word === 'change' && input.words.trim() === '')
     return { ok: false, reason: 'wordsMissing', currentNumber: null };
-  return keepAnswer(
-    jobId,
-    { number: input.number },
-    { ...input, ticks: [], recordedById: maker.userId, clientAddress: '' },
-  );
+  return keepAnswer(jobId, { number: input.number }, await readAgreed(jobId, { number: input.number }), {
+    ...input,
+    ticks: [],
+    recordedById: maker.userId,
+    clientAddress: '',
+  });
 }
 
 type Stored = AnswerInput & {
@@ -78,11 +89,19 @@ type Stored = AnswerInput & {
 /** Names one of a job's revisions. */
 type WhichRevision = { readonly id: string } | { readonly number: number };
 
-/** What was agreed to never changes, so it is read before the line of writes is held up. */
-async function keepAnswer(jobId: string, which: WhichRevision, answer: Stored): Promise<AnswerResult> {
+/** What a revision asks for; `soft`: that something comes out soft is ticked by itself. */
+type Agreed = { readonly statementHash: string; readonly soft: boolean };
+
+/** What was agreed to never changes, so it is read before the line of writes is held up. Null for no such revision. */
+async function readAgreed(jobId: string, which: WhichRevision): Promise<Agreed | null> {
   const sealed = await reader().revision.findFirst({ where: { jobId, ...which }, select: { envelope: true } });
-  const statementHash = sealed && sha256Hex(readEnvelope(sealed.envelope).statement);
-  return write((tx) => storeAnswer(tx, jobId, which, answer, statementHash));
+  if (!sealed) return null;
+  const { statement, layout } = readEnvelope(sealed.envelope);
+  return { statementHash: sha256Hex(statement), soft: asksForSoftTick(layout) };
+}
+
+function keepAnswer(jobId: string, which: WhichRevision, agreed: Agreed | null, answer: Stored): Promise<AnswerResult> {
+  return write((tx) => storeAnswer(tx, jobId, which, answer, agreed?.statementHash ?? null));
 }
 
 async function storeAnswer(

@@ -26,7 +26,7 @@ export function strokePicture(random: Random, isFault: boolean): TruthPicture {
     cloths: [clothFarFrom(random, [colour])],
     must: isFault ? ['thinStrokes'] : [],
     // Printed that small a line is wide enough by a pixel only where the picture has few of them.
-    either: ['blurry'],
+    either: ['blurry', 'emptyMargin'],
     strokePx,
   };
 }
@@ -83,7 +83,7 @@ export function gapPicture(random: Random, isFault: boolean): TruthPicture {
     umPerPx: scaleFor(gapPx, USUAL_PRESS_LIMITS.leastGapUm, isFault, random),
     cloths: [clothFarFrom(random, [colour])],
     must: isFault ? ['thinGaps'] : [],
-    either: ['blurry'],
+    either: ['blurry', 'emptyMargin'],
     gapPx,
   };
 }

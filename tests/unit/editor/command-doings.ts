@@ -10,6 +10,7 @@ import { removePrint, renamePrint, setLocation, setTurn } from '@/lib/editor/com
 import { copySide } from '@/lib/editor/commands/copy-side';
 import { setGarments } from '@/lib/editor/commands/cover-garments';
 import { duplicatePrint } from '@/lib/editor/commands/duplicate-print';
+import { goAheadSoft } from '@/lib/editor/commands/go-ahead-soft';
 import { oneWidth, suggestGroups } from '@/lib/editor/commands/group-sizes';
 import { keepUnder, letGoOfPrint } from '@/lib/editor/commands/keep-under';
 import { mirrorPrint, mirrorSleeve } from '@/lib/editor/commands/mirror-print';
@@ -101,6 +102,7 @@ const SIZING = [
   doing(setHeight, fc.record({ heightUm: anyUm })),
   doing(stepSize, fc.record({ towards: fc.constantFrom('wider' as const, 'narrower') })),
   doing(setTurn, fc.record({ turnCentideg: fc.oneof(fc.integer(), fc.double()) })),
+  doing(goAheadSoft, fc.record({ on: fc.boolean() })),
   doing(stepTurn, fc.record({ towards: fc.constantFrom('clockwise' as const, 'back') })),
 ];
 

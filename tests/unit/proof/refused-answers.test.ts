@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { formContent, type RefusedForm, refusedWords } from '@/components/proof/refused-words';
-import { TICKS } from '@/lib/domain/revision/answer';
+import { EVERY_TICK, TICKS } from '@/lib/domain/revision/answer';
 import { keepRefusedAnswer, refusedAnswer } from '@/lib/server/answers/refused-answers';
 
 const refused: RefusedForm = {
@@ -11,7 +11,7 @@ const refused: RefusedForm = {
   typedName: ' ',
   words: '',
 };
-const place = { shop: { name: 'Otterbank Press' }, currentNumber: 2, hasForm: true };
+const place = { shop: { name: 'Otterbank Press' }, currentNumber: 2, hasForm: true, asked: TICKS };
 
 describe('a refused answer', () => {
   it('comes back to the link it was typed through, and to no other', () => {
@@ -36,6 +36,9 @@ describe('a refused answer', () => {
   it('leads to the first tick that is missing', () => {
     const halfTicked = { ...refused, reason: 'ticksMissing', ticks: ['spelling', 'colours'] } as const;
     expect(refusedWords('en', halfTicked, place).fieldId).toBe('tick-counts');
+    const noneForSoft = { ...refused, reason: 'ticksMissing' } as const;
+    const words = refusedWords('en', noneForSoft, { ...place, asked: EVERY_TICK });
+    expect([words.fieldId, words.sentence]).toEqual(['tick-soft', expect.stringContaining('the five things')]);
   });
 
   it('shows what was typed where there is no form to stand in', () => {

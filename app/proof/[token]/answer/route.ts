@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { TICKS } from '@/lib/domain/revision/answer';
+import { EVERY_TICK } from '@/lib/domain/revision/answer';
 import { sha256Hex } from '@/lib/domain/revision/canonical';
 import { defaultLocale } from '@/lib/messages/locales';
 import { translatorFor } from '@/lib/messages/translator';
@@ -18,7 +18,7 @@ const formSchema = z.object({
   revision: z.string().min(1).max(64),
   key: z.string().min(16).max(64),
   word: z.enum(['yes', 'change']),
-  ticks: z.array(z.enum(TICKS)),
+  ticks: z.array(z.enum(EVERY_TICK)),
   name: text,
   words: text,
 });

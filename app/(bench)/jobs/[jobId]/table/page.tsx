@@ -27,7 +27,7 @@ export default async function TablePage({ params }: TablePageProps) {
   return (
     <Words
       locale={shop.locale}
-      messages={subjectsFor(shop.locale, ['art', 'form', 'phone', 'readings', 'table'])}
+      messages={subjectsFor(shop.locale, ['art', 'art-findings', 'form', 'lettering', 'phone', 'readings', 'table'])}
       timeZone={shop.timeZone}
     >
       <OpenTable
@@ -42,7 +42,7 @@ export default async function TablePage({ params }: TablePageProps) {
         }}
         unit={shop.unit}
         draft={job.draft}
-        pictures={job.art.map(({ artId, name, ref }) => ({ artId, name, art: ref }))}
+        pictures={job.art.map(({ artId, name, ref, facts, notes }) => ({ artId, name, art: ref, facts, notes }))}
         locked={job.locked}
         phoneCode={phoneCodeAction}
         saveDraft={saveDraftAction.bind(null, jobId)}

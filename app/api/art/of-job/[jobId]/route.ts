@@ -7,6 +7,6 @@ type Context = { params: Promise<{ jobId: string }> };
 export async function GET(request: Request, { params }: Context): Promise<Response> {
   if (!(await makerFromHeaders(request.headers))) return new Response(null, { status: 401 });
   const art = await listArt((await params).jobId);
-  const pictures = art.map(({ artId, name, ref }) => ({ artId, name, art: ref }));
+  const pictures = art.map(({ artId, name, ref, facts, notes }) => ({ artId, name, art: ref, facts, notes }));
   return Response.json({ pictures }, { headers: { 'Cache-Control': 'no-store' } });
 }
