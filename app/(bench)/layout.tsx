@@ -14,6 +14,7 @@ const BENCH_SUBJECTS = [
   'garment-words',
   'garments',
   'jobs',
+  'people',
   'phone',
   'photographs',
   'readings',

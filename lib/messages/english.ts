@@ -9,6 +9,7 @@ import garmentWords from './en/garment-words.json';
 import garments from './en/garments.json';
 import jobs from './en/jobs.json';
 import mail from './en/mail.json';
+import people from './en/people.json';
 import phone from './en/phone.json';
 import photographs from './en/photographs.json';
 import picture from './en/picture.json';
@@ -35,6 +36,7 @@ export const english = {
   garments,
   jobs,
   mail,
+  people,
   phone,
   photographs,
   picture,

@@ -11,10 +11,15 @@ const LONGEST_QUOTE = 90;
 export function stepWords(t: BenchTranslator, step: NextStep): string {
   switch (step.step) {
     case 'addGarment':
+    case 'addPeople':
     case 'addCounts':
     case 'addArt':
     case 'sendFirst':
       return t(`step.${step.step}`);
+    case 'checkList':
+      return step.findings > 0
+        ? t('step.checkList', { count: step.findings })
+        : t('step.confirmList', { count: step.unconfirmed });
     case 'changeAsked': {
       const words = quoted(step.words);
       const numbers = { number: step.number, next: step.number + 1 };

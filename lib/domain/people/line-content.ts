@@ -8,9 +8,11 @@ export function lineContent({ fields, items }: Pick<ListLine, 'fields' | 'items'
   return JSON.stringify([written, itemsContent(items)]);
 }
 
-/** What items ask for, without the ids they happen to have. */
+/** What items ask for, garment by garment, without the ids they happen to have. */
 export function itemsContent(items: readonly ListItem[]): string {
   return JSON.stringify(
-    items.map(({ garmentId, size, typed, quantity }) => [garmentId, size?.blankId, size?.sizeId, typed, quantity]),
+    items
+      .toSorted((a, b) => (a.garmentId < b.garmentId ? -1 : Number(a.garmentId > b.garmentId)))
+      .map(({ garmentId, size, typed, quantity }) => [garmentId, size?.blankId, size?.sizeId, typed, quantity]),
   );
 }

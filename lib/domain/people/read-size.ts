@@ -92,16 +92,17 @@ export function isBandWord(word: string): boolean {
 export function readSize(text: string, offered: readonly SizeOnOffer[]): ReadSize {
   const wanted = plainWords(text);
   if (wanted === '') return { ok: false, reason: 'unknown' };
-  const said = offered.filter(({ words }) => plainWords(words) === wanted);
+  const known = writingsOf(offered);
+  const said = known.filter(({ words }) => words === wanted).map(({ size }) => size);
   // An adult size is said by its letters alone, which is just what somebody writes who forgets to say `youth`.
-  const bare = offered.filter(({ label }) => lettersOf(plainWords(label)) === lettersOf(wanted));
+  const bare = known.filter(({ letters }) => letters === lettersOf(wanted)).map(({ size }) => size);
   if (said.length === 1 && bare.length <= 1) return found(said);
   if (bare.length > 0) return found(bare);
   if (said.length > 0) return found(said);
   const read = bandAndLetters(wanted);
   if (read === null) return { ok: false, reason: isLetters(lettersOf(wanted)) ? 'notOffered' : 'unknown' };
   const { band, letters } = read;
-  const inLetters = offered.filter(({ label, ageBand }) => lettersWithoutBand(label, ageBand) === letters);
+  const inLetters = known.filter(({ bandless }) => bandless === letters).map(({ size }) => size);
   if (band === 'women') {
     const adults = inLetters.filter(({ ageBand }) => ageBand === 'adult');
     return adults.length > 0
@@ -110,6 +111,29 @@ export function readSize(text: string, offered: readonly SizeOnOffer[]): ReadSiz
   }
   const inBand = inLetters.filter(({ ageBand }) => band === null || ageBand === band);
   return inBand.length > 0 ? found(inBand) : { ok: false, reason: isLetters(letters) ? 'notOffered' : 'unknown' };
+}
+
+type Writing = {
+  readonly size: SizeOnOffer;
+  readonly words: string;
+  readonly letters: string;
+  readonly bandless: string;
+};
+
+/** A long message is held against the same sizes word for word: how they are written is worked out once. */
+const writings = new WeakMap<readonly SizeOnOffer[], readonly Writing[]>();
+
+function writingsOf(offered: readonly SizeOnOffer[]): readonly Writing[] {
+  const known = writings.get(offered);
+  if (known) return known;
+  const made = offered.map((size) => ({
+    size,
+    words: plainWords(size.words),
+    letters: lettersOf(plainWords(size.label)),
+    bandless: lettersWithoutBand(size.label, size.ageBand),
+  }));
+  writings.set(offered, made);
+  return made;
 }
 
 function found(sizes: readonly SizeOnOffer[]): ReadSize {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { LayoutDocument } from '../layout/document';
 import { layoutDocumentSchema } from '../layout/document';
-import type { People, Person } from '../people/person';
+import { columnSchema, type People, type Person } from '../people/person';
 import { canonicalBytes, type JsonValue, sha256Hex } from './canonical';
 
 const sha = z.string().regex(/^[0-9a-f]{64}$/);
@@ -19,6 +19,8 @@ export const envelopeSchema = z.object({
   unit: z.enum(['in', 'cm']),
   layout: layoutDocumentSchema.omit({ people: true, statement: true }),
   rosterHash: sha,
+  /** The columns of the list, which name nobody; left out where there is no list. */
+  columns: z.array(columnSchema).optional(),
   statement: z.string(),
   scenes: z.array(z.object({ key: z.string(), sha256: sha })),
   previousSeal: sha.nullable(),

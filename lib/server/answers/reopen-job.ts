@@ -1,7 +1,7 @@
 import type { MakerAccess } from '../auth/maker-access';
 import { write } from '../db/database';
 import { newId } from '../db/new-id';
-import { currentRevision, jobProgress, progressRows } from '../jobs/job-standing';
+import { currentRevision, isLocked, progressRows } from '../jobs/job-standing';
 import { appendRecord } from '../record/append';
 
 /**
@@ -20,7 +20,7 @@ export async function reopenJob(
     if (touched.count === 0) return { ok: false, reason: 'noJob' };
     const job = await tx.job.findUniqueOrThrow({ where: { id: jobId }, include: progressRows });
     const current = currentRevision(job);
-    if (!(current && jobProgress(job).locked)) return { ok: false, reason: 'notSignedOff' };
+    if (!(current && isLocked(job))) return { ok: false, reason: 'notSignedOff' };
     await tx.revisionEvent.create({
       data: { id: newId(), revisionId: current.id, kind: 'reopened', occurrence: 0, at: now },
     });

@@ -1,11 +1,14 @@
 import type { LayoutDocument } from '@/lib/domain/layout/document';
+import { EMPTY_LIST } from '@/lib/domain/people/list';
+import type { OpenInList } from '@/lib/domain/people/list-check';
 import type { NextStep } from '@/lib/domain/revision/next-step';
 import type { AnswerRoute, RevisionState, Standing } from '@/lib/domain/revision/state';
 import { type ArtView, listArt } from '../art/list-art';
 import type { MakerAccess } from '../auth/maker-access';
 import { reader } from '../db/database';
+import { listOf, listsOf } from '../people/list-rows';
 import { type MailStanding, mailOfRevisions } from '../revisions/revision-mail';
-import { jobProgress, progressRows, standingOf, stateOf } from './job-standing';
+import { jobProgress, listKeyOf, progressRows, standingOf, stateOf, wholeVersion } from './job-standing';
 
 /** A job as the bench lists it. */
 export type JobRow = {
@@ -47,7 +50,10 @@ export type JobView = {
   readonly zone: string;
   readonly neededAt: Date;
   readonly notes: string;
-  readonly draft: { readonly version: number; readonly layout: LayoutDocument };
+  /** `version` is that of the layout alone, `wholeVersion` that of layout and list together. */
+  readonly draft: { readonly version: number; readonly wholeVersion: number; readonly layout: LayoutDocument };
+  /** What of the list of people has to be settled yet. */
+  readonly open: OpenInList;
   readonly art: readonly ArtView[];
   readonly contacts: readonly {
     contactId: string;
@@ -69,13 +75,14 @@ export async function listJobs(_maker: MakerAccess): Promise<JobRow[]> {
     orderBy: { neededAt: 'asc' },
     include: { customer: { select: { name: true } }, ...progressRows },
   });
+  const lists = await listsOf(reader(), jobs.map(listKeyOf), 'keep');
   return jobs.map((job) => ({
     jobId: job.id,
     title: job.title,
     customerName: job.customer.name,
     neededAt: job.neededAt,
     startedAt: job.createdAt,
-    step: jobProgress(job).step,
+    step: jobProgress(job, lists.get(job.id) ?? EMPTY_LIST).step,
   }));
 }
 
@@ -83,8 +90,12 @@ export async function listJobs(_maker: MakerAccess): Promise<JobRow[]> {
 export async function loadJob(_maker: MakerAccess, jobId: string): Promise<JobView | null> {
   const job = await reader().job.findUnique({ where: { id: jobId }, include: { customer: true, ...progressRows } });
   if (!job) return null;
-  const [art, mail] = await Promise.all([listArt(jobId), mailOfRevisions(jobId)]);
-  const { layout, step, locked, reopened } = jobProgress(job);
+  const [art, mail, list] = await Promise.all([
+    listArt(jobId),
+    mailOfRevisions(jobId),
+    listOf(reader(), listKeyOf(job), 'keep'),
+  ]);
+  const { layout, open, step, locked, reopened } = jobProgress(job, list);
   const names = new Map(job.contacts.map(({ id, name }) => [id, name]));
   return {
     jobId: job.id,
@@ -94,7 +105,8 @@ export async function loadJob(_maker: MakerAccess, jobId: string): Promise<JobVi
     zone: job.timeZone,
     neededAt: job.neededAt,
     notes: job.notes,
-    draft: { version: job.draft?.version ?? 0, layout },
+    draft: { version: job.draft?.version ?? 0, wholeVersion: wholeVersion(job), layout },
+    open,
     art,
     contacts: job.contacts.map(({ id, name, email, phone, mustSign }) => ({
       contactId: id,

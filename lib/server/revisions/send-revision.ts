@@ -1,5 +1,5 @@
 import type { LayoutDocument } from '@/lib/domain/layout/document';
-import { layoutPart, rosterHash, type SealedEnvelope, sealEnvelope } from '@/lib/domain/revision/envelope';
+import { layoutPart, type SealedEnvelope, sealEnvelope } from '@/lib/domain/revision/envelope';
 import { type FitNoteMistake, type FitNotes, fitNoteMistakes, withFitNotes } from '@/lib/domain/revision/fit-notes';
 import { type FrozenScene, frozenScenes, withFrozenFlats } from '@/lib/domain/revision/frozen-scenes';
 import { type SendRefusal, sendRefusal } from '@/lib/domain/revision/next-step';
@@ -8,21 +8,23 @@ import type { MakerAccess } from '../auth/maker-access';
 import { afterCommit, reader, write } from '../db/database';
 import { newId } from '../db/new-id';
 import type { Transaction } from '../db/open-database';
-import { jobProgress, progressRows } from '../jobs/job-standing';
+import { jobProgress, listKeyOf, progressRows, wholeVersion } from '../jobs/job-standing';
 import { issueLink } from '../links/links';
 import { enqueueMail } from '../mail/outbox';
+import { listOf, rosterRow } from '../people/list-rows';
 import { appendRecord } from '../record/append';
 import { requireShop, type Shop } from '../shop/read-shop';
 import { loadOutliner } from '../text/outline-text';
 import { askForPictures } from './picture-work';
 import { type RevisionViewContent, revisionViewSchema } from './revision-view';
+import { type SealedPeople, sealPeople, storePeople } from './seal-people';
 
 /** A link outlives the day the order is needed by this long, so that the customer can look things up afterwards. */
 const LINK_DAYS_AFTER_NEEDED = 180;
 const DAY_MS = 86_400_000;
 
 export type SendInput = {
-  /** The version of the working copy the maker looked at. */
+  /** The version of the working copy the maker looked at, layout and list together. */
   readonly draftVersion: number;
   readonly note: string;
   /** Why prints that cross a seam or leave the garment are meant so; those of other prints are not kept. */
@@ -48,6 +50,7 @@ export type SendResult =
 type Prepared = {
   readonly number: number;
   readonly sealed: SealedEnvelope;
+  readonly people: SealedPeople;
   readonly scenes: readonly FrozenScene[];
   readonly view: RevisionViewContent;
 };
@@ -66,11 +69,11 @@ export async function sendRevision(
   if (sent) return sent;
   const job = await reader().job.findUnique({ where: { id: jobId }, include: progressRows });
   if (!job?.draft) return { ok: false, reason: 'noJob' };
-  const progress = jobProgress(job);
+  const progress = jobProgress(job, await listOf(reader(), listKeyOf(job), 'keep'));
   if (progress.locked) return { ok: false, reason: 'locked' };
-  if (job.draft.version !== input.draftVersion) return { ok: false, reason: 'changedElsewhere' };
+  if (wholeVersion(job) !== input.draftVersion) return { ok: false, reason: 'changedElsewhere' };
   if (!job.contacts.some(({ mustSign }) => mustSign)) return { ok: false, reason: 'noContact' };
-  const missing = sendRefusal(progress.layout);
+  const missing = sendRefusal(progress.layout, progress.open);
   if (missing) return { ok: false, reason: missing };
   const [latest] = job.revisions;
   if (progress.step.step === 'waiting') return { ok: false, reason: 'unchanged' };
@@ -83,14 +86,15 @@ export async function sendRevision(
   const expires = new Date(Math.max(job.neededAt.getTime(), Date.now()) + LINK_DAYS_AFTER_NEEDED * DAY_MS);
   return write(async (tx): Promise<SendResult> => {
     const now = new Date();
-    const held = await tx.draft.updateMany({ where: { jobId, version: input.draftVersion }, data: { updatedAt: now } });
+    await tx.draft.updateMany({ where: { jobId }, data: { updatedAt: now } });
+    const held = await tx.job.findUniqueOrThrow({ where: { id: jobId }, select: { draft: true, roster: rosterRow } });
     const newest = await tx.revision.findFirst({
       where: { jobId },
       orderBy: { number: 'desc' },
       select: { id: true, number: true },
     });
     if (newest?.id === input.revisionId) return { ok: true, number: newest.number, revisionId: newest.id };
-    if (held.count === 0 || (newest?.number ?? 0) !== prepared.number - 1)
+    if (wholeVersion(held) !== input.draftVersion || (newest?.number ?? 0) !== prepared.number - 1)
       return { ok: false, reason: 'changedElsewhere' };
     await storeRevision(tx, jobId, input, prepared, now);
     const signers = job.contacts.filter(({ maySign }) => maySign);
@@ -132,6 +136,7 @@ async function prepare(
   note: string,
 ): Promise<Prepared> {
   const layout = withFrozenFlats(draft);
+  const people = sealPeople(layout.people);
   const scenes = frozenScenes(layout, shop.unit, await loadOutliner());
   const number = (previous?.number ?? 0) + 1;
   const sealed = sealEnvelope({
@@ -142,7 +147,8 @@ async function prepare(
     locale: shop.locale,
     unit: shop.unit,
     layout: layoutPart(layout),
-    rosterHash: rosterHash(layout.people.columns, []),
+    rosterHash: people.rosterHash,
+    ...(people.lines.length > 0 ? { columns: [...people.columns] } : {}),
     statement: layout.statement,
     scenes: scenes.map(({ keyText, sha256 }) => ({ key: keyText, sha256 })),
     previousSeal: previous?.seal ?? null,
@@ -156,14 +162,14 @@ async function prepare(
     lettered: false,
     garments: viewGarments(layout, scenes),
   });
-  return { number, sealed, scenes, view };
+  return { number, sealed, people, scenes, view };
 }
 
 async function storeRevision(
   tx: Transaction,
   jobId: string,
   input: SendInput,
-  { number, sealed, scenes, view }: Prepared,
+  { number, sealed, people, scenes, view }: Prepared,
   now: Date,
 ): Promise<void> {
   const revisionId = input.revisionId;
@@ -181,6 +187,7 @@ async function storeRevision(
       createdAt: now,
     },
   });
+  await storePeople(tx, revisionId, people);
   const drawings = new Map(scenes.map(({ sha256, bytes }) => [sha256, Uint8Array.from(bytes)]));
   const there = await tx.drawing.findMany({
     where: { sha256: { in: [...drawings.keys()] } },

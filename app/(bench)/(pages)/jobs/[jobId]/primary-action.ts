@@ -18,6 +18,10 @@ export function primaryAction(
       return hasArt ? { href: `${job}/table`, words: t('place') } : { href: '#art', words: t('addArt') };
     case 'addCounts':
       return { href: '#garments', words: t('addCounts') };
+    case 'addPeople':
+      return { href: `${job}/people`, words: t('addPeople') };
+    case 'checkList':
+      return { href: `${job}/people`, words: t('checkList') };
     case 'sendFirst':
       return { href: `${job}/send`, words: t('send', { next: 1 }) };
     case 'sendChanged':

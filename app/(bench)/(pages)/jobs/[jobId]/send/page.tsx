@@ -89,7 +89,7 @@ export default async function SendPage({ params }: SendPageProps) {
                   action={sendAction.bind(null, jobId)}
                   number={number}
                   customerName={job.customer.name}
-                  draftVersion={job.draft.version}
+                  draftVersion={job.draft.wholeVersion}
                   revisionId={newId()}
                   stops={stopsToExplain(shop, job, lastNotes)}
                   longestFitNote={LONGEST_FIT_NOTE}

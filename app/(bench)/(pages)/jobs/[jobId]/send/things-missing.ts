@@ -3,6 +3,7 @@ import { sharpnessAt, sharpnessLimits } from '@/lib/domain/art/sharpness';
 import type { Print } from '@/lib/domain/layout/document';
 import { totalCount } from '@/lib/domain/layout/sizes';
 import { formatLength, formatLimit } from '@/lib/domain/measure/format-length';
+import { sendRefusal } from '@/lib/domain/revision/next-step';
 import { translatorFor } from '@/lib/messages/translator';
 import type { JobView } from '@/lib/server/jobs/load-jobs';
 import type { Shop } from '@/lib/server/shop/read-shop';
@@ -31,8 +32,27 @@ export function thingsMissing(shop: Pick<Shop, 'locale'>, job: JobView): ThingTo
   }
   return [
     ...(prints.length === 0 ? [{ text: t('noPrint'), href: `${page}/table`, link: t('noPrintLink') }] : []),
-    ...(totalCount(garments) === 0 ? [{ text: t('noCounts'), href: `${page}#garments`, link: t('noCountsLink') }] : []),
+    ...listMissing(shop, job),
+    ...(totalCount(garments) === 0 && !hasPeople(job) ? [{ text: t('noCounts'), href: `${page}#garments`, link: t('noCountsLink') }] : []),
   ];
+}
+
+/** What of the list of people stops sending. */
+function listMissing({ locale }: Pick<Shop, 'locale'>, job: JobView): ThingToDo[] {
+  const t = translatorFor(locale, 'send.missing');
+  const href = `/jobs/${job.jobId}/people`;
+  const { stops, unconfirmed } = job.open;
+  return [
+    ...(sendRefusal(job.draft.layout) === 'noPeople' ? [{ text: t('noPeople'), href, link: t('noPeopleLink') }] : []),
+    ...(stops > 0 ? [{ text: t('listUnclear', { count: stops }), href, link: t('listUnclearLink') }] : []),
+    ...(unconfirmed > 0
+      ? [{ text: t('notConfirmed', { count: unconfirmed }), href, link: t('notConfirmedLink') }]
+      : []),
+  ];
+}
+
+function hasPeople({ draft }: Pick<JobView, 'draft'>): boolean {
+  return draft.layout.people.lines.length > 0;
 }
 
 /** What the maker should look at before sending, though it can be sent: soft prints, prints near a seam, bare garments, garments without counts. */
@@ -54,6 +74,9 @@ export function thingsToLookAt(shop: Pick<Shop, 'locale' | 'unit'>, job: JobView
       return [t('soft', { print: print.name, place: readings(`place.${print.locationId}`), ...lengths })];
     }),
     ...fitToLookAt(shop, job.draft.layout),
+    ...(job.open.findings > job.open.stops
+      ? [t('list', { count: job.open.findings - job.open.stops })]
+      : []),
     ...garments
       .filter(({ garmentId }) => prints.length > 0 && !prints.some(({ garmentIds }) => garmentIds.includes(garmentId)))
       .map(({ name }) => t('bare', { garment: name })),
