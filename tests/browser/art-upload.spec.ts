@@ -1,12 +1,10 @@
-import { execFileSync } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { request as httpRequest } from 'node:http';
 import { join } from 'node:path';
 import sharp from 'sharp';
+import { type Maker, openShopApart } from './fixtures/apart';
 import type { RunningServer } from './fixtures/server';
 import { expect, test } from './fixtures/shop';
-
-type Maker = { readonly cookie: string; readonly jobId: string };
 
 const MEBIBYTE = 1_048_576;
 const crest = readFileSync('prisma/demo/heron-crest.png');
@@ -15,20 +13,7 @@ const clubPicture = readFileSync('prisma/demo/heron-crest-on-white.jpg');
 let maker: Maker;
 
 test.beforeAll(({ shop }) => {
-  const env = {
-    ...process.env,
-    PUBLIC_URL: shop.url,
-    DATABASE_URL: shop.databaseUrl,
-    FILES_DIR: shop.filesDir,
-    SECRETS_FILE: shop.secretsFile,
-    MAIL_DIR: shop.mailDir,
-  };
-  const made = execFileSync(
-    process.execPath,
-    ['--import', 'tsx', 'tests/browser/fixtures/maker-process.ts', shop.setUpCode()],
-    { env, encoding: 'utf8' },
-  );
-  maker = JSON.parse(made) as Maker;
+  maker = openShopApart(shop);
 });
 
 function upload(shop: RunningServer, body: Uint8Array, headers: Record<string, string> = {}, job = maker.jobId) {

@@ -1,40 +1,17 @@
-import { execFileSync } from 'node:child_process';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { cookiesOf, openShopApart, runApart } from './fixtures/apart';
 import type { RunningServer } from './fixtures/server';
 import { expect, journey as test, watchPage } from './fixtures/shop';
 import { JobPage } from './pages/job-page';
 import { LayoutTable } from './pages/layout-table';
 
-type Maker = { readonly cookie: string; readonly jobId: string };
-
-/** Runs a fixture apart, in the environment of the server under test. */
-function apart(shop: RunningServer, script: string, ...given: string[]): string {
-  const env = {
-    ...process.env,
-    PUBLIC_URL: shop.url,
-    DATABASE_URL: shop.databaseUrl,
-    FILES_DIR: shop.filesDir,
-    SECRETS_FILE: shop.secretsFile,
-    MAIL_DIR: shop.mailDir,
-  };
-  const path = `tests/browser/fixtures/${script}.ts`;
-  return execFileSync(process.execPath, ['--import', 'tsx', path, ...given], { env, encoding: 'utf8' });
-}
-
 test.describe.configure({ timeout: 180_000 });
 test.use({ viewport: { width: 1440, height: 900 } });
 
-function cookiesOf({ cookie }: Maker, url: string) {
-  return cookie.split('; ').map((pair) => {
-    const [name = '', ...value] = pair.split('=');
-    return { name, value: decodeURIComponent(value.join('=')), url };
-  });
-}
-
 /** A shop just opened, its owner signed in, on the page of its one job. */
 async function openJob(page: Page, shop: RunningServer): Promise<JobPage & { address: string }> {
-  const maker = JSON.parse(apart(shop, 'maker-process', shop.setUpCode())) as Maker;
+  const maker = openShopApart(shop);
   await page.context().addCookies(cookiesOf(maker, shop.url));
   const address = `/jobs/${maker.jobId}`;
   await page.goto(address);
@@ -142,7 +119,7 @@ test('the shop’s own blanks come first, in their own colours, and a changed ch
   shop,
 }) => {
   const job = await openJob(page, shop);
-  apart(shop, 'blank-process', 'add');
+  runApart(shop, 'blank-process', 'add');
   await page.reload();
 
   await test.step('a blank without sizes is refused with the way to mend it', async () => {
@@ -164,7 +141,7 @@ test('the shop’s own blanks come first, in their own colours, and a changed ch
   });
 
   await test.step('the chart it was drawn from stays until the maker takes the new one', async () => {
-    apart(shop, 'blank-process', 'widen');
+    runApart(shop, 'blank-process', 'widen');
     await page.reload();
     await job.openChanges('Harbour shirt', 'Sizes and charts');
     const garment = job.garment('Harbour shirt');

@@ -1,11 +1,10 @@
-import { execFileSync } from 'node:child_process';
 import AxeBuilder from '@axe-core/playwright';
 import { starterChart } from '@/lib/domain/garment/starter-charts';
 import type { Point } from '@/lib/domain/geometry/point';
 import { blankFromStyle, styleOfChart } from '@/lib/domain/layout/blank-from-style';
 import { flatOf } from '@/lib/domain/layout/scene';
 import { takePhotograph } from '../photographs/taken-photograph';
-import type { RunningServer } from './fixtures/server';
+import { cookiesOf, openShopApart } from './fixtures/apart';
 import { expect, phone, journey as test, watchPage } from './fixtures/shop';
 import { BlanksPages } from './pages/blanks-pages';
 import { JobPage } from './pages/job-page';
@@ -13,30 +12,8 @@ import { LayoutTable } from './pages/layout-table';
 import { PhotographsPages } from './pages/photographs-pages';
 import { RevisionPages } from './pages/revision-pages';
 
-type Maker = { readonly cookie: string; readonly jobId: string };
-
 test.describe.configure({ timeout: 180_000 });
 test.use({ viewport: { width: 1440, height: 900 } });
-
-function openShop(shop: RunningServer): Maker {
-  const env = {
-    ...process.env,
-    PUBLIC_URL: shop.url,
-    DATABASE_URL: shop.databaseUrl,
-    FILES_DIR: shop.filesDir,
-    SECRETS_FILE: shop.secretsFile,
-    MAIL_DIR: shop.mailDir,
-  };
-  const script = ['--import', 'tsx', 'tests/browser/fixtures/maker-process.ts', shop.setUpCode()];
-  return JSON.parse(execFileSync(process.execPath, script, { env, encoding: 'utf8' })) as Maker;
-}
-
-function cookiesOf({ cookie }: Maker, url: string) {
-  return cookie.split('; ').map((pair) => {
-    const [name = '', ...value] = pair.split('=');
-    return { name, value: decodeURIComponent(value.join('=')), url };
-  });
-}
 
 /** The front of the middle size of the starter chart of crew tees, and a photograph of it, a little turned. */
 async function photographOfTee() {
@@ -69,7 +46,7 @@ async function photographOfTee() {
 }
 
 test('a blank is photographed, set to scale, and shown to the customer on cloth', async ({ page, browser, shop }) => {
-  const maker = openShop(shop);
+  const maker = openShopApart(shop);
   await page.context().addCookies(cookiesOf(maker, shop.url));
   const blanks = new BlanksPages(page);
   const photographs = new PhotographsPages(page);
