@@ -1,11 +1,11 @@
 import type { ArtFacts, Spot } from '../art-facts';
 import { MOST_SPOTS } from '../art-facts';
 import { hexOfRgb, rgbOfHex } from '../colour/lab';
+import type { Ground } from './ground';
 import type { InkColour } from './ink-colours';
 import { type BackingRule, FIRM_ALPHA } from './pixel-classes';
 import type { RimColour } from './rim-colour';
 import type { AreaScan } from './scan-area';
-import { rimTolerance } from './tally';
 
 /** A rim colour that is looked into: half of the rim at least has it. */
 const LEAST_RIM = 0.5;
@@ -36,16 +36,20 @@ export function isBacking(rim: RimColour, look: ArtFacts['look']): boolean {
 }
 
 /** From which difference a pixel is drawn on the backing, and firmly: half of the way to the palest of the main colours. */
-export function backingRule(rim: RimColour, colours: readonly InkColour[]): BackingRule {
-  const tolerance = rimTolerance(rim);
-  const contrasts = colours
-    .filter(({ share }) => share >= 0.03)
-    .map(({ hex }) => {
-      const [red, green, blue] = rgbOfHex(hex);
-      return Math.max(Math.abs(red - rim.red), Math.abs(green - rim.green), Math.abs(blue - rim.blue));
-    });
+export function backingRule(rim: Ground, colours: readonly InkColour[]): BackingRule {
+  const { tolerance } = rim;
+  const contrasts = colours.filter(({ share }) => share >= 0.03).map(({ hex }) => hexChannelDifference(hex, rim));
   const firm = Math.min(FIRM_ALPHA, Math.max(tolerance + 1, Math.round(Math.min(255, ...contrasts) / 2)));
   return { red: rim.red, green: rim.green, blue: rim.blue, tolerance, firm };
+}
+
+/** The greatest difference of a channel, 0 to 255, between a colour given as `#RRGGBB` and a backing's. */
+export function hexChannelDifference(
+  hex: string,
+  { red, green, blue }: Pick<RimColour, 'red' | 'green' | 'blue'>,
+): number {
+  const [r, g, b] = rgbOfHex(hex);
+  return Math.max(Math.abs(r - red), Math.abs(g - green), Math.abs(b - blue));
 }
 
 /** The backing as it was found, and null when hardly anything of the picture has its colour. */

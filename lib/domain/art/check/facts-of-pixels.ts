@@ -1,13 +1,16 @@
 import { ART_FACTS_FORMAT, type ArtFacts, type Spot } from '../art-facts';
 import type { Ink } from '../ink';
-import { backingFacts, backingRule, isBacking, mayBeBacking } from './backing';
+import { backingFacts, backingRule, hexChannelDifference, isBacking, mayBeBacking } from './backing';
+import { type Ground, groundOf } from './ground';
+import { hazeOf } from './haze';
 import { inkColours, oneColour } from './ink-colours';
 import { lookOf } from './look';
 import { asWords, type PixelBytes, type PixelWords } from './pixel-classes';
-import { type RimColour, rimColour } from './rim-colour';
+import { rimColour } from './rim-colour';
 import { type AreaScan, scanArea } from './scan-area';
-import { speckPx } from './specks';
+import { speckPx, specksOf } from './specks';
 import { type Tally, tallyPixels } from './tally';
+import { thicknessOf } from './thickness';
 
 /** An enclosed place of the backing's colour is worth a click from here on: less is a JPEG's noise. */
 const LEAST_ENCLOSED_PX = 12;
@@ -23,6 +26,7 @@ export type BasicFacts = Pick<ArtFacts, 'inkPx' | 'look' | 'backing' | 'colours'
  */
 export function factsOfPixels(pixels: PixelBytes, ink: Ink): ArtFacts {
   const { words, scan, tally, ...basic } = readBasics(pixels, ink);
+  const detailShare = 1;
   return {
     format: ART_FACTS_FORMAT,
     widthPx: pixels.widthPx,
@@ -30,11 +34,26 @@ export function factsOfPixels(pixels: PixelBytes, ink: Ink): ArtFacts {
     inkBox: ink.inkBox,
     ...basic,
     junk: [],
-    haze: { share: 0, reachPx: 0, spots: [] },
-    detailShare: 1,
-    strokes: { thinnestPx: null, spots: [] },
-    gaps: { thinnestPx: null, spots: [] },
-    specks: { count: 0, spots: [] },
+    haze: scan?.solid ? hazeOf(words, scan.solid, detailShare, basic.inkPx) : NO_HAZE,
+    detailShare,
+    ...thicknesses(words, scan, basic),
+    specks: scan ? specksOf(words, scan) : NO_SPECKS,
+  };
+}
+
+const NO_HAZE: ArtFacts['haze'] = { share: 0, reachPx: 0, spots: [] };
+const NO_SPECKS: ArtFacts['specks'] = { count: 0, spots: [] };
+const NO_THICKNESS: ArtFacts['strokes'] = { thinnestPx: null, spots: [] };
+
+/** A photograph on a backing has bright places inside that are no gaps, and an outline that is no stroke. */
+function thicknesses(pixels: PixelWords, scan: AreaScan | null, { look, backing, oneColourHex }: BasicFacts) {
+  if (!scan || (look === 'photograph' && backing)) return { strokes: NO_THICKNESS, gaps: NO_THICKNESS };
+  const rule = scan.backing;
+  const fullDifference = rule && oneColourHex ? hexChannelDifference(oneColourHex, rule) : null;
+  const field = { pixels, area: scan.area, backing: rule, fullDifference };
+  return {
+    strokes: thicknessOf(scan.firm, { ...field, inside: 'ink' }),
+    gaps: thicknessOf(scan.open, { ...field, inside: 'room' }),
   };
 }
 
@@ -51,16 +70,16 @@ function readBasics(pixels: PixelBytes, ink: Ink): Basics {
   const area: Spot = ink.inkBox;
   const rim = rimColour(words, area);
   const fillsPicture = area.width * area.height === words.widthPx * words.heightPx;
-  const candidate = rim && mayBeBacking(rim, fillsPicture) ? rim : null;
+  const candidate = rim && mayBeBacking(rim, fillsPicture) ? groundOf(words, area, rim) : null;
   const basics = (candidate && readOn(words, area, candidate, ink)) ?? readOn(words, area, null, ink);
   if (!basics) throw new Error(`readBasics: nothing was read of ${words.widthPx} × ${words.heightPx} px`);
   return basics;
 }
 
 /** Reads an area with a rim's colour taken for a backing; null when it turns out to be none. */
-function readOn(words: PixelWords, area: Spot, rim: RimColour | null, ink: Ink): Basics | null {
+function readOn(words: PixelWords, area: Spot, rim: Ground | null, ink: Ink): Basics | null {
   const tally = tallyPixels(words, area, rim);
-  const colours = inkColours(tally);
+  const colours = inkColours(tally, rim);
   const look = lookOf(tally, colours);
   if (rim && !isBacking(rim, look)) return null;
 
@@ -78,5 +97,14 @@ function readOn(words: PixelWords, area: Spot, rim: RimColour | null, ink: Ink):
       : null;
   const backing = rim && scan && backingFacts(rim, scan, words.widthPx * words.heightPx);
   if (rim && !backing) return null;
-  return { words, scan, tally, inkPx: scan?.inkPx ?? areaPx, look, backing, colours, oneColourHex: oneColour(tally) };
+  return {
+    words,
+    scan,
+    tally,
+    inkPx: scan?.inkPx ?? areaPx,
+    look,
+    backing,
+    colours,
+    oneColourHex: oneColour(tally, rim),
+  };
 }

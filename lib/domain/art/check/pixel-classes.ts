@@ -19,8 +19,8 @@ export const FIRM = 3;
 export const SOLID = 4;
 export type PixelClass = typeof CLEAR | typeof BACKING | typeof FAINT | typeof FIRM | typeof SOLID;
 
-/** Half of an edge's coverage. */
-export const FIRM_ALPHA = 128;
+/** Most of half an edge's coverage: a line one pixel wide that lies across two is still found. */
+export const FIRM_ALPHA = 96;
 /** From here on no eye tells a pixel from a solid one (common practice, no source). */
 export const SOLID_ALPHA = 240;
 

@@ -10,6 +10,8 @@ const SPECK_PART = 500;
 const ROOM_ROUND = 3;
 /** Least clear room round a speck: what lies nearer is a crumb of an edge. */
 const LEAST_ROOM_PX = 4;
+/** A JPEG's crumbs lie in the blocks of 8 pixels that an edge runs through. */
+const LEAST_ROOM_ON_BACKING_PX = 10;
 /** What is looked at of a picture full of dust. */
 const MOST_LOOKED_AT = 3_000;
 
@@ -31,7 +33,10 @@ export function specksOf(pixels: PixelWords, scan: AreaScan): ArtFacts['specks']
 
 /** Whether nothing larger than a few specks lies near. */
 function isAlone({ words, widthPx }: PixelWords, { area, backing }: AreaScan, small: JoinedArea): boolean {
-  const room = Math.max(LEAST_ROOM_PX, ROOM_ROUND * Math.max(small.width, small.height));
+  const room = Math.max(
+    backing ? LEAST_ROOM_ON_BACKING_PX : LEAST_ROOM_PX,
+    ROOM_ROUND * Math.max(small.width, small.height),
+  );
   const fromX = Math.max(area.x, small.x - room);
   const toX = Math.min(area.x + area.width, small.x + small.width + room);
   const fromY = Math.max(area.y, small.y - room);

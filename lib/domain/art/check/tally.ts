@@ -1,7 +1,7 @@
 import type { Spot } from '../art-facts';
 import { INK_ALPHA } from '../ink';
+import type { Ground } from './ground';
 import { channelDifference, FIRM_ALPHA, type PixelWords, SOLID_ALPHA } from './pixel-classes';
-import type { RimColour } from './rim-colour';
 
 /** What a sample of a picture's pixels adds up to; where there is a rim colour, of those that do not have it. */
 export type Tally = {
@@ -33,7 +33,7 @@ const PAIR_EVERY_PX = 5;
 const ALIKE = 4;
 
 /** Counts colours, clear pixels and flatness over an area. */
-export function tallyPixels({ words, widthPx }: PixelWords, area: Spot, rim: RimColour | null): Tally {
+export function tallyPixels({ words, widthPx }: PixelWords, area: Spot, rim: Ground | null): Tally {
   const step = Math.max(1, Math.floor(Math.sqrt((area.width * area.height) / ENOUGH_PIXELS)));
   const tally = { step, ink: 0, halfClear: 0, pairs: 0, alikePairs: 0, inner: emptyBoxes(), all: emptyBoxes() };
   const hasRimColour = rimTest(rim);
@@ -78,16 +78,10 @@ function countPairs(tally: Tally, row: Uint32Array, hasRimColour: (word: number)
   }
 }
 
-function rimTest(rim: RimColour | null): (word: number) => boolean {
+function rimTest(rim: Ground | null): (word: number) => boolean {
   if (!rim) return () => false;
-  const { red, green, blue } = rim;
-  const tolerance = rimTolerance(rim);
+  const { red, green, blue, tolerance } = rim;
   return (word) => word >>> 24 >= SOLID_ALPHA && channelDifference(word, red, green, blue) <= tolerance;
-}
-
-/** How far a pixel may be from the rim's colour and still have it: what its own pixels vary by and a little more. */
-export function rimTolerance({ spread }: RimColour): number {
-  return Math.min(32, Math.max(8, 2 * spread + 6));
 }
 
 function emptyBoxes(): ColourBoxes {
