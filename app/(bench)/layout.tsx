@@ -10,6 +10,7 @@ const BENCH_SUBJECTS = [
   'art-findings',
   'art-page',
   'blanks',
+  'fonts',
   'form',
   'garment-words',
   'garments',

@@ -5,7 +5,15 @@ import styles from './bench-header.module.css';
 
 type BenchHeaderProps = {
   shopName: string;
-  words: { skip: string; navigation: string; jobs: string; blanks: string; newJob: string; signOut: string };
+  words: {
+    skip: string;
+    navigation: string;
+    jobs: string;
+    blanks: string;
+    fonts: string;
+    newJob: string;
+    signOut: string;
+  };
   signOut: () => Promise<void>;
 };
 
@@ -26,6 +34,9 @@ export function BenchHeader({ shopName, words, signOut }: BenchHeaderProps) {
           </Link>
           <Link href="/blanks" prefetch={false}>
             {words.blanks}
+          </Link>
+          <Link href="/fonts" prefetch={false}>
+            {words.fonts}
           </Link>
         </nav>
         <form action={signOut} className={styles.signOut}>

@@ -4,6 +4,7 @@ import artPage from './en/art-page.json';
 import bench from './en/bench.json';
 import blanks from './en/blanks.json';
 import broken from './en/broken.json';
+import fonts from './en/fonts.json';
 import form from './en/form.json';
 import garmentWords from './en/garment-words.json';
 import garments from './en/garments.json';
@@ -31,6 +32,7 @@ export const english = {
   bench,
   blanks,
   broken,
+  fonts,
   form,
   'garment-words': garmentWords,
   garments,

@@ -14,6 +14,7 @@ export default async function BenchPagesLayout({ children }: { children: ReactNo
     navigation: t('navigation'),
     jobs: t('jobs'),
     blanks: t('blanks'),
+    fonts: t('fonts'),
     newJob: t('newJob'),
     signOut: t('signOut'),
   };

@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import type { FontRef } from '@/lib/domain/lettering/lettering';
 import { readPackagedFont } from '../text/font-file';
 import { FONTS_BEHIND, OFFERED_FONTS, type ShippedFont } from './shipped-fonts';
@@ -21,6 +22,14 @@ export function packagedFontsBehind(): PackagedFont[] {
 /** The shipped font with this SHA-256; null where none of this version of the app has it. */
 export function packagedFont(sha256: string): PackagedFont | null {
   return [...offeredPackagedFonts(), ...packagedFontsBehind()].find(({ ref }) => ref.sha256 === sha256) ?? null;
+}
+
+/** The text of a shipped font's licence; null where no font of this version of the app has the SHA-256. */
+export function packagedLicence(sha256: string): string | null {
+  const path = packagedFont(sha256)?.licencePath;
+  if (path === undefined) return null;
+  const isInPackage = path.startsWith('@');
+  return new TextDecoder().decode(isInPackage ? readPackagedFont(path) : readFileSync(path));
 }
 
 function packaged(font: ShippedFont): PackagedFont {

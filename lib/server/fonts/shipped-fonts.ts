@@ -6,7 +6,7 @@ export type ShippedFont = {
   readonly style: string;
   readonly kind: FontKind;
   readonly path: string;
-  /** The licence's text beside it. */
+  /** The licence's text: inside the package, or among our own files, from the app's folder. */
   readonly licencePath: string;
 };
 
