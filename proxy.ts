@@ -7,7 +7,7 @@ import { secondsToWait } from '@/lib/server/links/wrong-links';
 
 /** Where a phone hands pictures over: opened with a token, like a customer's link. */
 const PHONES_SIDE = /^\/phone\//;
-const CUSTOMERS_SIDE = /^\/proof\/([^/]+)(\/picture\/)?/;
+const CUSTOMERS_SIDE = /^\/(?:proof|art)\/([^/]+)(\/picture\/)?/;
 const SECONDS_A_MINUTE = 60;
 
 function randomNonce(): string {

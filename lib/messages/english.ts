@@ -4,11 +4,13 @@ import artPage from './en/art-page.json';
 import bench from './en/bench.json';
 import blanks from './en/blanks.json';
 import broken from './en/broken.json';
+import customerArt from './en/customer-art.json';
 import fonts from './en/fonts.json';
 import form from './en/form.json';
 import garmentWords from './en/garment-words.json';
 import garments from './en/garments.json';
 import jobs from './en/jobs.json';
+import lettering from './en/lettering.json';
 import mail from './en/mail.json';
 import people from './en/people.json';
 import phone from './en/phone.json';
@@ -32,11 +34,13 @@ export const english = {
   bench,
   blanks,
   broken,
+  'customer-art': customerArt,
   fonts,
   form,
   'garment-words': garmentWords,
   garments,
   jobs,
+  lettering,
   mail,
   people,
   phone,

@@ -2,7 +2,7 @@ import { isIPv6 } from 'node:net';
 import { LRUCache } from 'lru-cache';
 
 /** What is tried at the shop's door by strangers. */
-export type AttemptKind = 'wrongLink' | 'setUpCode' | 'signInAccount' | 'phonePicture';
+export type AttemptKind = 'wrongLink' | 'setUpCode' | 'signInAccount' | 'phonePicture' | 'customerPicture';
 
 /** How many tries one client has in a window that starts with its first; common practice, no source. */
 const limits: Readonly<Record<AttemptKind, { tries: number; windowMs: number }>> = {
@@ -10,6 +10,8 @@ const limits: Readonly<Record<AttemptKind, { tries: number; windowMs: number }>>
   setUpCode: { tries: 5, windowMs: 15 * 60_000 },
   // Counted by the code on the screen, which is good for that long.
   phonePicture: { tries: 60, windowMs: 30 * 60_000 },
+  // Counted by the link, whatever comes of each; how many are kept for a job is counted in its record.
+  customerPicture: { tries: 40, windowMs: 60 * 60_000 },
   // NIST SP 800-63B, section 5.2.2: no more than 100 failed tries in a row on one account.
   signInAccount: { tries: 100, windowMs: 24 * 3_600_000 },
 };

@@ -6,6 +6,8 @@ export const linkMaySchema = z.strictObject({
   remark: z.boolean(),
   /** Other people's names, and pictures with names in them. */
   seeNames: z.boolean(),
+  /** Hand in pictures, and nothing besides: such a link is passed on freely and opens no revision. */
+  upload: z.boolean().optional(),
 });
 export type LinkMay = Readonly<z.infer<typeof linkMaySchema>>;
 

@@ -14,9 +14,16 @@ export interface Link extends LinkClaim {
   readonly revokedAt: Date | null;
 }
 
+/** What a link leads to: a contact's proof sheet, or the page where they hand in pictures. They are never one link. */
+export type LinkPurpose = 'proof' | 'art';
+
+function purposeOf({ mayJson }: Pick<Link, 'mayJson'>): LinkPurpose {
+  return linkMaySchema.parse(JSON.parse(mayJson)).upload ? 'art' : 'proof';
+}
+
 /**
- * Gives a contact their link: the one they have, if it is still good, or a new one. What it may do is set to `may`; it
- * lasts until `expiresAt` at least.
+ * Gives a contact their link: the one they have for this purpose, if it is still good, or a new one. What it may do is set
+ * to `may`; it lasts until `expiresAt` at least.
  */
 export async function issueLink(
   tx: Transaction,
@@ -24,10 +31,11 @@ export async function issueLink(
   now: Date,
 ): Promise<Link> {
   const mayJson = JSON.stringify(may);
-  const there = await tx.link.findFirst({
+  const good = await tx.link.findMany({
     where: { contactId, revokedAt: null, expiresAt: { gt: now } },
     orderBy: { createdAt: 'desc' },
   });
+  const there = good.find((link) => purposeOf(link) === (may.upload ? 'art' : 'proof'));
   if (there) {
     const later = expiresAt > there.expiresAt ? expiresAt : there.expiresAt;
     return tx.link.update({ where: { id: there.id }, data: { mayJson, expiresAt: later } });
@@ -55,17 +63,21 @@ export async function revokeLink(tx: Transaction, linkId: string, now: Date): Pr
 }
 
 /** The address to send: where customers find the shop, from the environment alone, and the link's token. */
-export function linkUrl(link: LinkClaim): string {
-  return `${environment().publicUrl}/proof/${linkToken(link)}`;
+export function linkUrl(link: LinkClaim, purpose: LinkPurpose = 'proof'): string {
+  return `${environment().publicUrl}/${purpose}/${linkToken(link)}`;
 }
 
-/** The links of a job that are good now, newest first a contact, by contact id. */
-export async function liveLinks(jobId: string, now = new Date()): Promise<Map<string, Link>> {
+/** The links of a job for one purpose that are good now, the newest of each contact, by contact id. */
+export async function liveLinks(
+  jobId: string,
+  now = new Date(),
+  purpose: LinkPurpose = 'proof',
+): Promise<Map<string, Link>> {
   const rows = await reader().link.findMany({
     where: { contact: { jobId }, revokedAt: null, expiresAt: { gt: now } },
     orderBy: { createdAt: 'asc' },
   });
-  return new Map(rows.map((row) => [row.contactId, row]));
+  return new Map(rows.filter((row) => purposeOf(row) === purpose).map((row) => [row.contactId, row]));
 }
 
 interface LinkRow {
@@ -91,9 +103,13 @@ function isGood(row: LinkRow, claim: LinkClaim, now: Date): boolean {
 
 /**
  * The one gate for customers: turns the token of an address into proof of access. Null for a made-up, altered, expired,
- * revoked or renewed one alike; each takes the same one read.
+ * revoked or renewed one alike, and for one of the other purpose; each takes the same one read.
  */
-export async function openLink(token: string, now = new Date()): Promise<LinkAccess | null> {
+export async function openLink(
+  token: string,
+  now = new Date(),
+  purpose: LinkPurpose = 'proof',
+): Promise<LinkAccess | null> {
   const read = readToken(token);
   const rows = await flatRead<LinkRow>`
     SELECT l."generation", l."keyVersion", l."mayJson", l."expiresAt", l."revokedAt",
@@ -104,7 +120,7 @@ export async function openLink(token: string, now = new Date()): Promise<LinkAcc
     WHERE l."id" = ${read?.claim.id ?? ''}
     ORDER BY s."createdAt", s."id"`;
   const [row] = rows;
-  if (!(read?.genuine && row && isGood(row, read.claim, now))) return null;
+  if (!(read?.genuine && row && isGood(row, read.claim, now) && purposeOf(row) === purpose)) return null;
   const access: LinkAccessFields = {
     linkId: read.claim.id,
     contactId: row.contactId,

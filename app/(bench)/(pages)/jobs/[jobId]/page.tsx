@@ -25,6 +25,7 @@ import { requireShop, type Shop } from '@/lib/server/shop/read-shop';
 import { phoneCodeAction } from '../../../jobs/[jobId]/phone-code';
 import { timeWords } from '../../time-words';
 import { reopenAction } from './actions';
+import { ArtLinkSection } from './art-link-section';
 import { GarmentSection } from './garment-section';
 import { primaryAction } from './primary-action';
 import { shownArt } from './shown-art';
@@ -58,6 +59,7 @@ export default async function JobPage({ params }: JobPageProps) {
               <ArtList art={shownArt(shop.locale, shop.unit, job.art, layout)} />
               <ArtUpload jobId={jobId} more={job.art.length > 0} />
               <ArtFromPhone jobId={jobId} makeCode={phoneCodeAction} />
+              <ArtLinkSection maker={maker} shop={shop} job={job} />
             </PageSection>
           </>
         }

@@ -14,6 +14,9 @@ export function shownHistory(
     switch (kind) {
       case 'jobMade':
       case 'jobEdited':
+      case 'artLinkMade':
+      case 'artLinkEnded':
+      case 'artFromCustomer':
         return t(kind);
       case 'revisionSent':
         return t('revisionSent', { number: number ?? 0 });

@@ -1,0 +1,112 @@
+'use client';
+
+import { useRouter } from 'next/navigation';
+import { type ChangeEvent, useEffect, useId, useRef, useState } from 'react';
+import { useTranslations } from 'use-intl';
+import type { Messages } from '@/lib/messages/catalogue';
+import { ACCEPTED_ART } from '../art/accepted-art';
+import { UploadProgress } from '../art/upload-progress';
+import { useRefusalWords } from '../art/use-refusal-words';
+import { Button } from '../ui/button';
+import { FormNotice } from '../ui/form-notice';
+import { handOver } from './hand-over';
+import styles from './hand-over-form.module.css';
+
+/** Why a picture was not taken: a code, and the file's kind where that is what was wrong. */
+export type RefusedPicture = { readonly reason: string; readonly fileKind: string };
+
+type Doing = { readonly name: string; readonly share: number };
+
+type HandOverFormProps = {
+  token: string;
+  shop: string;
+  /** Whether something was sent before. */
+  more: boolean;
+  /** Why the form that was sent without scripts was refused. */
+  first: RefusedPicture | null;
+};
+
+/** Choose one picture or several, and they go; the page then shows what was seen in them. Without scripts, a press more. */
+export function HandOverForm({ token, shop, more, first }: HandOverFormProps) {
+  const t = useTranslations('customer-art');
+  const id = useId();
+  const router = useRouter();
+  const sentenceFor = useRefusal(shop);
+  const stopping = useRef<AbortController | null>(null);
+  const [isLive, setLive] = useState(false);
+  const [doing, setDoing] = useState<Doing | null>(null);
+  const [refused, setRefused] = useState<RefusedPicture | null>(first);
+  const [stopped, setStopped] = useState<string | null>(null);
+  useEffect(() => setLive(true), []);
+
+  async function choose({ currentTarget }: ChangeEvent<HTMLInputElement>): Promise<void> {
+    setRefused(null);
+    setStopped(null);
+    for (const file of [...(currentTarget.files ?? [])]) {
+      const { name } = file;
+      const controller = new AbortController();
+      stopping.current = controller;
+      setDoing({ name, share: 0 });
+      const sent = await handOver(token, file, (share) => setDoing({ name, share }), controller.signal);
+      if (sent.ok) continue;
+      if (sent.reason === 'stopped') setStopped(name);
+      else setRefused({ reason: sent.reason, fileKind: sent.kind });
+      break;
+    }
+    currentTarget.value = '';
+    setDoing(null);
+    router.refresh();
+  }
+
+  return (
+    <form className={styles.form} method="post" action={`/api/art/customer/${token}`} encType="multipart/form-data">
+      {refused ? <FormNotice kind="stop" title={sentenceFor(refused)} /> : null}
+      <div className={styles.choose} data-busy={doing !== null || undefined}>
+        <input
+          id={id}
+          type="file"
+          name="picture"
+          required
+          accept={ACCEPTED_ART}
+          multiple={isLive}
+          disabled={doing !== null}
+          aria-describedby={`${id}-hint`}
+          onChange={isLive ? (event) => void choose(event) : undefined}
+        />
+        <label htmlFor={id}>{more ? t('another') : t('choose')}</label>
+      </div>
+      <p id={`${id}-hint`} className={styles.hint}>
+        {t('hint')}
+      </p>
+      {isLive ? null : (
+        <Button kind="primary" wide type="submit">
+          {t('send')}
+        </Button>
+      )}
+      <div role="status">
+        {doing ? (
+          <UploadProgress
+            words={
+              doing.share < 1
+                ? t('sending', { name: doing.name, percent: Math.round(doing.share * 100) })
+                : t('reading', { name: doing.name })
+            }
+            share={doing.share}
+            stop={t('stop')}
+            onStop={() => stopping.current?.abort()}
+          />
+        ) : null}
+        {stopped === null ? null : <p>{t('stopped', { name: stopped })}</p>}
+      </div>
+    </form>
+  );
+}
+
+function useRefusal(shop: string): (refused: RefusedPicture) => string {
+  const t = useTranslations('customer-art');
+  const art = useRefusalWords(t('notReached', { shop }));
+  return ({ reason, fileKind }) => {
+    const own = `refused.${reason}` as `refused.${keyof Messages['customer-art']['refused']}`;
+    return t.has(own) ? t(own, { shop }) : art({ reason, kind: fileKind });
+  };
+}
