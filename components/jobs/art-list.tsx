@@ -1,22 +1,35 @@
+import type { Severity } from '@/lib/domain/art/findings/art-finding';
 import { Card } from '../ui/card';
+import { LinkButton } from '../ui/link-button';
 import styles from './art-list.module.css';
 
 /** A picture of the job, in words ready to show. */
 export type ShownArt = {
   artId: string;
+  /** The page where it is checked and mended. */
+  href: string;
   /** Address of a small copy of the picture. */
   src: string;
   alt: string;
   widthPx: number;
   heightPx: number;
   name: string;
+  /** How it was made from another picture; null for an upload. */
+  mended: string | null;
   /** `sharp to 5.0 in, fair to 7.5 in, soft beyond` */
   sharpness: string;
   pixels: string;
   placed: string;
-  /** What was noticed about the file, one sentence each. */
+  /** The heaviest finding, and how many others there are; null where nothing was found. */
+  worst: { severity: Severity; words: string } | null;
+  more: string | null;
+  /** What was noticed about a file that was not checked, one sentence each. */
   notes: readonly string[];
+  /** What the way to its page is called. */
+  mend: string;
 };
+
+const marks: Record<Severity, string> = { stops: '✕', warns: '△', notes: 'i' };
 
 /** The pictures of a job, each on a chequered ground so that its clear parts show. */
 export function ArtList({ art }: { art: readonly ShownArt[] }) {
@@ -35,12 +48,24 @@ export function ArtList({ art }: { art: readonly ShownArt[] }) {
               <p className={styles.soft}>
                 {each.pixels} · {each.placed}
               </p>
+              {each.mended ? <p className={styles.soft}>{each.mended}</p> : null}
+              {each.worst ? (
+                <p className={styles[each.worst.severity]}>
+                  <span aria-hidden="true">{marks[each.worst.severity]} </span>
+                  {each.worst.words} {each.more ? <span className={styles.soft}>{each.more}</span> : null}
+                </p>
+              ) : null}
               {each.notes.map((note) => (
-                <p key={note} className={styles.note}>
+                <p key={note} className={styles.warns}>
                   <span aria-hidden="true">△ </span>
                   {note}
                 </p>
               ))}
+              <div>
+                <LinkButton href={each.href} aria-label={`${each.mend}: ${each.name}`}>
+                  {each.mend}
+                </LinkButton>
+              </div>
             </div>
           </div>
         </Card>

@@ -56,7 +56,7 @@ export default async function JobPage({ params }: JobPageProps) {
             <GarmentSection maker={maker} shop={shop} job={job} />
             <PageSection id="art" title={t('art.title')}>
               {job.art.length === 0 ? <p>{t('art.none')}</p> : null}
-              <ArtList art={shownArt(shop.locale, shop.unit, job.art, layout)} />
+              <ArtList art={shownArt(shop.locale, shop.unit, jobId, job.art, layout)} />
               <ArtUpload jobId={jobId} more={job.art.length > 0} />
               <ArtFromPhone jobId={jobId} makeCode={phoneCodeAction} />
               <ArtLinkSection maker={maker} shop={shop} job={job} />

@@ -18,8 +18,15 @@ export function familyOf(art: readonly ArtView[], artId: string): ArtFamily | nu
 
 /** The prints that carry a picture of the family. */
 export function printsOfFamily({ upload, mends }: ArtFamily, layout: Pick<LayoutDocument, 'prints'>): Print[] {
-  const own = new Set([upload, ...mends].map(({ artId }) => artId));
-  return layout.prints.filter(({ content }) => content.kind === 'art' && own.has(content.art.artId));
+  return printsCarrying(
+    [upload, ...mends].map(({ artId }) => artId),
+    layout,
+  );
+}
+
+/** The prints that carry one of the pictures. */
+export function printsCarrying(artIds: readonly string[], { prints }: Pick<LayoutDocument, 'prints'>): Print[] {
+  return prints.filter(({ content }) => content.kind === 'art' && artIds.includes(content.art.artId));
 }
 
 /** The widest a print is pressed, over all its sizes. */
