@@ -2,6 +2,7 @@ import { useEffect, useId, useMemo, useRef } from 'react';
 import { useTranslations } from 'use-intl';
 import type { LayoutDocument } from '@/lib/domain/layout/document';
 import { commonBox, composeScene } from '@/lib/domain/layout/scene';
+import type { SetType, TypeCase } from '@/lib/domain/layout/type-case';
 import type { LengthUnit } from '@/lib/domain/measure/length';
 import { layoutDifferences, sideThatDiffers } from '@/lib/editor/layout-differences';
 import { type Selection, settledSelection } from '@/lib/editor/selection';
@@ -16,6 +17,8 @@ type ChangedElsewhereProps = {
   selection: Selection | null;
   unit: LengthUnit;
   href: (sha256: string) => string;
+  /** What the lettering of both is set from. */
+  type: TypeCase | null;
   onTheirs: () => void;
   onMine: () => void;
 };
@@ -29,7 +32,8 @@ const MARGIN_MM = 12;
  * Somebody else saved this layout first: both copies are shown, with what differs, and which of the two goes on is the
  * maker's choice. Nothing is lost meanwhile.
  */
-export function ChangedElsewhere({ mine, theirs, selection, unit, href, onTheirs, onMine }: ChangedElsewhereProps) {
+export function ChangedElsewhere(props: ChangedElsewhereProps) {
+  const { mine, theirs, selection, unit, href, type, onTheirs, onMine } = props;
   const t = useTranslations('table.conflict');
   const dialog = useRef<HTMLDialogElement>(null);
   const id = useId();
@@ -40,7 +44,8 @@ export function ChangedElsewhere({ mine, theirs, selection, unit, href, onTheirs
     dialog.current?.showModal();
   }, []);
   const side = selection && sideThatDiffers(differences, selection);
-  const pictures = selection && side ? picturesOf(mine, theirs, { ...selection, ...side, printId: null }) : null;
+  const pictures =
+    selection && side ? picturesOf(mine, theirs, { ...selection, ...side, printId: null }, type?.sample) : null;
   return (
     <dialog
       ref={dialog}
@@ -87,14 +92,14 @@ export function ChangedElsewhere({ mine, theirs, selection, unit, href, onTheirs
 }
 
 /** The same side of the same garment in both copies, at one scale; theirs is null where they have no such garment. */
-function picturesOf(mine: LayoutDocument, theirs: LayoutDocument, wanted: Selection) {
+function picturesOf(mine: LayoutDocument, theirs: LayoutDocument, wanted: Selection, setType?: SetType) {
   const { garmentId } = wanted;
   const here = settledSelection(mine, wanted);
   if (!here) return null;
   const there = theirs.garments.some((garment) => garment.garmentId === garmentId)
     ? settledSelection(theirs, { ...here, printId: null })
     : null;
-  const scene = composeScene(mine, { ...here, lineId: null });
-  const other = there && composeScene(theirs, { ...there, lineId: null });
+  const scene = composeScene(mine, { ...here, lineId: null }, setType);
+  const other = there && composeScene(theirs, { ...there, lineId: null }, setType);
   return { mine: scene, theirs: other, box: commonBox(other ? [scene, other] : [scene], MARGIN_MM) };
 }

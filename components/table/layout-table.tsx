@@ -5,12 +5,14 @@ import { memo, type ReactNode, useCallback, useMemo, useState } from 'react';
 import { useTranslations } from 'use-intl';
 import type { Side } from '@/lib/domain/garment/flat';
 import type { LayoutDocument, SizeKey } from '@/lib/domain/layout/document';
+import { fontsUsed } from '@/lib/domain/layout/print-content';
 import type { TypeCase } from '@/lib/domain/layout/type-case';
+import type { FontChoices } from '@/lib/domain/lettering/font-choice';
 import type { LengthUnit } from '@/lib/domain/measure/length';
 import { restoredTable } from '@/lib/editor/kept-table';
 import { likelyLocation } from '@/lib/editor/likely-location';
 import { selectSize } from '@/lib/editor/selection';
-import { afterTakingTheirs, afterUndo, wholeLayout, withSelection } from '@/lib/editor/table-editor';
+import { afterTakingTheirs, afterUndo, wholeLayout, withSelection, withType } from '@/lib/editor/table-editor';
 import type { PhoneCode } from '../art/phone-code';
 import type { Picture } from '../art/upload-picture';
 import { LinkButton } from '../ui/link-button';
@@ -19,15 +21,18 @@ import { CommandList } from './command-list';
 import type { SaveDraft } from './draft-keeper';
 import { GarmentSides } from './garment-sides';
 import styles from './layout-table.module.css';
+import { type LetteringTools, LetteringToolsProvider } from './lettering-tools';
 import { LockedNotice } from './locked-notice';
+import { OpeningFonts } from './opening-fonts';
 import type { PageAct } from './page-acts';
 import { Paper } from './paper';
 import { TableHeader, type TableJob } from './table-header';
 import { tableKeys } from './table-keys';
 import { TableSlips } from './table-slips';
-import { toAddPicture } from './to-add-picture';
+import { toAddLettering, toAddPicture } from './to-add-picture';
 import { useAtRest } from './use-at-rest';
 import { useDraftKeeper } from './use-draft-keeper';
+import { useLetteringType } from './use-lettering-type';
 import { usePictures } from './use-pictures';
 import { useSaid } from './use-said';
 import { useTableCommands } from './use-table-commands';
@@ -59,6 +64,8 @@ export type LayoutTableProps = {
   /** Makes a code for the maker's phone. */
   phoneCode: (jobId: string) => Promise<PhoneCode | null>;
   href: (sha256: string) => string;
+  /** The fonts lettering can be set in. */
+  fonts: FontChoices;
   line: (view: LineView) => ReactNode;
 };
 
@@ -85,6 +92,7 @@ function LaidOutTable({
   saveDraft,
   phoneCode,
   href,
+  fonts,
   line,
   stored,
 }: LayoutTableProps & { stored: unknown }) {
@@ -104,7 +112,15 @@ function LaidOutTable({
     [],
   );
 
-  const settled = useAtRest(editor, editor.held !== null);
+  const theirs = saving.kind === 'changedElsewhere' ? saving.theirs : null;
+  const lettering = useLetteringType(editor.history, theirs, fonts.behind, change);
+  const { withFont, failed: fontFailed, waiting } = lettering;
+  const tools = useMemo<LetteringTools>(
+    () => ({ fonts, withFont, failedFont: fontFailed ? waiting : null }),
+    [fonts, withFont, fontFailed, waiting],
+  );
+  const rested = useAtRest(editor, editor.held !== null);
+  const settled = useMemo(() => withType(rested, editor.type), [rested, editor.type]);
   const { selection, history } = editor;
   const state = { layout: history.present, selection };
   const likely = editor.locked ? null : likelyLocation(state);
@@ -114,84 +130,92 @@ function LaidOutTable({
     return [
       { ...adding, id: 'addPicture', keys: ['A'], run: toAddPicture },
       { ...adding, id: 'addFromPhone', keys: ['Shift+A'], run: addFromPhone },
+      { ...adding, id: 'addLettering', keys: ['L'], run: toAddLettering },
       ...viewActs(hasGarment, printId),
     ];
   }, [likely, hasGarment, printId]);
   const onKeyDown = useMemo(() => tableKeys(perform, acts, list), [perform, acts, list]);
+  // Letters are measured in their fonts: without them nothing that is lettered could be placed.
+  if (!fontsUsed(history.present).every((font) => editor.type?.has(font))) {
+    return <OpeningFonts failed={lettering.failed} retry={lettering.retry} />;
+  }
   return (
-    <div className={styles.page} onKeyDown={onKeyDown}>
-      <StillHeader
-        job={job}
-        saving={saving}
-        undo={history.past.at(-1)?.label ?? null}
-        redo={history.future[0]?.label ?? null}
-        locked={editor.locked}
-        change={change}
-        onList={list}
-        flush={keeper.flush}
-      />
-      {editor.locked ? <LockedNotice jobId={job.jobId} /> : null}
-      {saving.kind === 'stopped' && saving.reason === 'locked' ? <LockedNotice jobId={job.jobId} meanwhile /> : null}
-      {selection ? (
-        <>
-          <div className={styles.line}>
-            {line({
-              layout: wholeLayout(settled),
-              ...selection,
-              type: settled.type,
-              personId: settled.personId,
-              chosen: selection.size,
-              onChoose,
-            })}
-          </div>
-          <main className={styles.main}>
-            <Paper
-              editor={editor}
-              change={change}
-              href={href}
-              onFiles={(files) => void takeDropped(files)}
-              beside={<StillSides editor={settled} change={change} />}
-            >
-              <TableSlips
-                {...{ change, perform, phoneCode, href, pictures, progress, add, takeIn, place }}
-                editor={settled}
-                jobId={job.jobId}
-              />
-            </Paper>
-            {refused ? <p className={styles.refused}>{refused}</p> : null}
-          </main>
-        </>
-      ) : (
-        <main className={styles.empty}>
-          <h2>{t('empty.title')}</h2>
-          <p>{t('empty.text')}</p>
-          <LinkButton kind="primary" href={`/jobs/${job.jobId}#garments`}>
-            {t('empty.toJob')}
-          </LinkButton>
-        </main>
-      )}
-      <p role="status" className="visually-hidden">
-        {refused ?? said}
-      </p>
-      {isListing ? <CommandList {...{ editor, perform, acts }} onClose={() => setListing(false)} /> : null}
-      {saving.kind === 'changedElsewhere' ? (
-        <ChangedElsewhere
-          {...{ selection, unit, href }}
-          mine={history.present}
-          theirs={saving.theirs}
-          onTheirs={() => {
-            const theirs = keeper.takeTheirs();
-            if (theirs) change((before) => afterTakingTheirs(before, theirs));
-          }}
-          onMine={() => {
-            const { theirs } = saving;
-            // Redo then leads to theirs, as undo leads back to mine.
-            change((before) => afterUndo(afterTakingTheirs(before, theirs)));
-            keeper.keepMine();
-          }}
+    <LetteringToolsProvider value={tools}>
+      <div className={styles.page} onKeyDown={onKeyDown}>
+        <StillHeader
+          job={job}
+          saving={saving}
+          undo={history.past.at(-1)?.label ?? null}
+          redo={history.future[0]?.label ?? null}
+          locked={editor.locked}
+          change={change}
+          onList={list}
+          flush={keeper.flush}
         />
-      ) : null}
-    </div>
+        {editor.locked ? <LockedNotice jobId={job.jobId} /> : null}
+        {saving.kind === 'stopped' && saving.reason === 'locked' ? <LockedNotice jobId={job.jobId} meanwhile /> : null}
+        {selection ? (
+          <>
+            <div className={styles.line}>
+              {line({
+                layout: wholeLayout(settled),
+                ...selection,
+                type: settled.type,
+                personId: settled.personId,
+                chosen: selection.size,
+                onChoose,
+              })}
+            </div>
+            <main className={styles.main}>
+              <Paper
+                editor={editor}
+                change={change}
+                href={href}
+                onFiles={(files) => void takeDropped(files)}
+                beside={<StillSides editor={settled} change={change} />}
+              >
+                <TableSlips
+                  {...{ change, perform, phoneCode, href, pictures, progress, add, takeIn, place }}
+                  editor={settled}
+                  jobId={job.jobId}
+                />
+              </Paper>
+              {refused ? <p className={styles.refused}>{refused}</p> : null}
+            </main>
+          </>
+        ) : (
+          <main className={styles.empty}>
+            <h2>{t('empty.title')}</h2>
+            <p>{t('empty.text')}</p>
+            <LinkButton kind="primary" href={`/jobs/${job.jobId}#garments`}>
+              {t('empty.toJob')}
+            </LinkButton>
+          </main>
+        )}
+        <p role="status" className="visually-hidden">
+          {refused ?? said}
+        </p>
+        {isListing ? <CommandList {...{ editor, perform, acts }} onClose={() => setListing(false)} /> : null}
+        {saving.kind === 'changedElsewhere' && !lettering.isOpening ? (
+          <ChangedElsewhere
+            {...{ selection, unit, href }}
+            type={lettering.type}
+            mine={history.present}
+            theirs={saving.theirs}
+            onTheirs={() => {
+              const theirs = keeper.takeTheirs();
+              if (theirs) change((before) => afterTakingTheirs(before, theirs));
+            }}
+            onMine={() => {
+              const { theirs } = saving;
+              // Redo then leads to theirs, as undo leads back to mine.
+              change((before) => afterUndo(afterTakingTheirs(before, theirs)));
+              keeper.keepMine();
+            }}
+          />
+        ) : null}
+      </div>
+    </LetteringToolsProvider>
   );
 }
 

@@ -3,6 +3,7 @@ import { useTranslations } from 'use-intl';
 import { v7 as newId } from 'uuid';
 import type { Location, LocationId } from '@/lib/domain/layout/locations';
 import { LOCATIONS } from '@/lib/domain/layout/locations';
+import { letteringOf } from '@/lib/domain/layout/print-content';
 import { printReading } from '@/lib/domain/layout/readings';
 import { keyOf, sameSize, sizesToShow } from '@/lib/domain/layout/sizes';
 import type { LengthUnit } from '@/lib/domain/measure/length';
@@ -18,8 +19,11 @@ import { classNames } from '../ui/class-names';
 import { ArtFindingLines } from './art-finding-lines';
 import { FitLines } from './fit-lines';
 import { groupWords } from './group-words';
+import { LetteringFields } from './lettering-fields';
+import { LetteringLines } from './lettering-lines';
 import { LocationSelect } from './location-select';
 import { OverlapLines } from './overlap-lines';
+import { PersonSelect } from './person-select';
 import { PrintActs } from './print-acts';
 import { PrintGarments } from './print-garments';
 import { NameField, ReadingFields } from './slip-fields';
@@ -71,6 +75,8 @@ export function OpenSlip({ chosen, editor, change, perform, takesFocus }: OpenSl
       {locked ? null : <PrintActs editor={editor} printId={print.printId} perform={perform} />}
       {isPinnedHere && !locked ? <p className={styles.line}>{t('pinned')}</p> : null}
       {isHidden(editor, print.printId) ? <p className={styles.line}>{t('hidden')}</p> : null}
+      <LetteringFields {...{ chosen, editor, change }} locked={locked} />
+      {letteringOf(print) ? <PersonSelect editor={editor} change={change} /> : null}
       <LocationSelect
         label={t('location')}
         value={print.locationId}
@@ -83,6 +89,7 @@ export function OpenSlip({ chosen, editor, change, perform, takesFocus }: OpenSl
       <ReadingFields key={`${print.printId} ${chosen.group.groupId}`} {...{ chosen, unit, change }} locked={isFast} />
       <StackLine {...{ chosen, editor, perform }} locked={isFast} />
       <ArtFindingLines {...{ chosen, editor, change }} locked={isFast} />
+      <LetteringLines {...{ chosen, editor }} />
       <FitLines {...{ chosen, unit, change, locked }} setType={editor.type?.longest} />
       <OverlapLines layout={layout} {...{ chosen, unit }} setType={editor.type?.longest} />
       {isFast ? null : <WidthsLine {...{ chosen, editor, perform }} />}

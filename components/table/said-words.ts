@@ -50,6 +50,7 @@ function afterDoing(label: EditLabel, was: TableEditor, is: TableEditor, words: 
     case 'copySide':
       return t('said.copied');
     case 'addPrint':
+    case 'addLettering':
     case 'duplicatePrint':
     case 'mirrorPrint':
     case 'mirrorSleeve':
@@ -105,6 +106,7 @@ const PARTS: Partial<Record<EditLabel, Part>> = {
   setWidth: 'size',
   setHeight: 'size',
   stepSize: 'size',
+  setLetterHeight: 'size',
 };
 
 function readingsInHand(editor: TableEditor, { readings }: SaidTranslators, part: Part): string {

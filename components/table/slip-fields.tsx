@@ -21,6 +21,7 @@ export function ReadingFields({ chosen, unit, change, locked }: FieldsProps) {
   const t = useTranslations('table.reading');
   const [way, setWay] = useState<1 | -1>(1);
   const { acrossUm } = chosen.group;
+  const isLettering = chosen.print.content.kind === 'lettering';
   const isLeft = (acrossUm === 0 ? way : acrossUm) > 0;
   const [positive, negative] = directionsAcross(LOCATIONS[chosen.print.locationId]);
   const wayId = useId();
@@ -32,8 +33,16 @@ export function ReadingFields({ chosen, unit, change, locked }: FieldsProps) {
 
   return (
     <div className={styles.fields}>
-      <ReadingField label={t('width')} typed={useReading('width', chosen, unit, change)} locked={locked} />
-      <ReadingField label={t('height')} typed={useReading('height', chosen, unit, change)} locked={locked} />
+      <ReadingField
+        label={t(isLettering ? 'letters' : 'width')}
+        typed={useReading(isLettering ? 'letters' : 'width', chosen, unit, change)}
+        locked={locked}
+      />
+      <ReadingField
+        label={t(isLettering ? 'mostAcross' : 'height')}
+        typed={useReading(isLettering ? 'width' : 'height', chosen, unit, change)}
+        locked={locked}
+      />
       <ReadingField label={t('drop')} typed={useReading('drop', chosen, unit, change)} locked={locked} />
       <ReadingField label={t('turn')} typed={useTurn(chosen, change)} locked={locked} />
       <ReadingField label={t('across')} typed={useReading('across', chosen, unit, change, way)} locked={locked} />

@@ -4,6 +4,7 @@ import { likelyLocation } from '@/lib/editor/likely-location';
 import { type TableEditor, tableState } from '@/lib/editor/table-editor';
 import type { PhoneCode } from '../art/phone-code';
 import { PhoneSlip } from '../art/phone-slip';
+import { AddLettering } from './add-lettering';
 import { AddPicture } from './add-picture';
 import { ArtChecks, artChecks } from './art-checks';
 import { SlipSheet } from './slip-sheet';
@@ -51,6 +52,7 @@ export const TableSlips = memo(function TableSlips({
               phone={<PhoneSlip id="add-from-phone" jobId={jobId} makeCode={phoneCode} onArrived={add} />}
             />
           ) : null}
+          {likely ? <AddLettering editor={editor} /> : null}
         </Slips>
       </ArtChecks>
     </SlipSheet>

@@ -18,13 +18,27 @@ export type ReadingWords = {
 
 /** A print's reading in words, lengths in `unit`. */
 export function readingWords(t: ReadingsTranslator, reading: PrintReading, unit: LengthUnit): ReadingWords {
-  const { widthUm, heightUm } = reading;
+  return {
+    ...sizeSaid(t, reading, unit),
+    drop: dropWords(t, reading, unit),
+    across: acrossWords(t, reading.across, unit),
+  };
+}
+
+/** `10 in wide`; of lettering `2 in tall letters`. */
+function sizeSaid(
+  t: ReadingsTranslator,
+  { widthUm, heightUm, capHeightUm }: Pick<PrintReading, 'widthUm' | 'heightUm' | 'capHeightUm'>,
+  unit: LengthUnit,
+): Pick<ReadingWords, 'size' | 'sizeWithHeight'> {
   const width = formatLength(widthUm, unit);
+  if (capHeightUm !== undefined) {
+    const height = formatLength(capHeightUm, unit);
+    return { size: t('letters', { height }), sizeWithHeight: t('lettersAndWidth', { height, width }) };
+  }
   return {
     size: t('width', { width }),
     sizeWithHeight: t('widthAndHeight', { width, height: formatLength(heightUm, unit) }),
-    drop: dropWords(t, reading, unit),
-    across: acrossWords(t, reading.across, unit),
   };
 }
 

@@ -29,13 +29,14 @@ const SHORT_NUMBER = /^\d{1,3}$/;
  * `values` are what the list has in it.
  */
 export function sampleOf(
-  column: { readonly columnId: string; readonly name: string },
+  column: { readonly columnId: string; readonly name: string; readonly kind?: string | undefined },
   values: readonly string[],
 ): string {
   const written = values.filter((value) => value.trim() !== '');
   const isNumber =
-    written.length > 0
+    column.kind === 'number' ||
+    (written.length > 0
       ? written.every((value) => SHORT_NUMBER.test(value.trim()))
-      : NUMBER_COLUMN.test(column.name.trim()) || NUMBER_COLUMN.test(column.columnId);
+      : NUMBER_COLUMN.test(column.name.trim()) || NUMBER_COLUMN.test(column.columnId));
   return isNumber ? '00' : column.name.toUpperCase();
 }

@@ -1,9 +1,13 @@
 import type { LayoutDocument } from '@/lib/domain/layout/document';
+import type { TypeCase } from '@/lib/domain/layout/type-case';
+import { unprintableLetters } from '@/lib/domain/layout/unprintable-letters';
 import { layoutPart, type SealedEnvelope, sealEnvelope } from '@/lib/domain/revision/envelope';
 import { type FitNoteMistake, type FitNotes, fitNoteMistakes, withFitNotes } from '@/lib/domain/revision/fit-notes';
 import { type FrozenScene, frozenScenes, withFrozenFlats } from '@/lib/domain/revision/frozen-scenes';
 import { type SendRefusal, sendRefusal } from '@/lib/domain/revision/next-step';
+import { softPrintsToDecide, withoutIdleSoftMarks } from '@/lib/domain/revision/soft-prints';
 import { viewGarments } from '@/lib/domain/revision/view';
+import { detailOfPictures } from '../art/detail-of-pictures';
 import type { MakerAccess } from '../auth/maker-access';
 import { afterCommit, reader, write } from '../db/database';
 import { newId } from '../db/new-id';
@@ -14,6 +18,7 @@ import { enqueueMail } from '../mail/outbox';
 import { listOf, rosterRow } from '../people/list-rows';
 import { appendRecord } from '../record/append';
 import { requireShop, type Shop } from '../shop/read-shop';
+import { layoutType } from '../text/layout-type';
 import { loadOutliner } from '../text/outline-text';
 import { askForPictures } from './picture-work';
 import { type RevisionViewContent, revisionViewSchema } from './revision-view';
@@ -37,7 +42,15 @@ export type SendResult =
   | { readonly ok: true; readonly number: number; readonly revisionId: string }
   | {
       readonly ok: false;
-      readonly reason: SendRefusal | 'locked' | 'changedElsewhere' | 'unchanged' | 'noJob' | 'noContact';
+      readonly reason:
+        | SendRefusal
+        | 'locked'
+        | 'changedElsewhere'
+        | 'unchanged'
+        | 'softPrints'
+        | 'lettersMissing'
+        | 'noJob'
+        | 'noContact';
     }
   | {
       readonly ok: false;
@@ -78,11 +91,16 @@ export async function sendRevision(
   const [latest] = job.revisions;
   if (progress.step.step === 'waiting') return { ok: false, reason: 'unchanged' };
   const fitNotes = input.fitNotes ?? {};
-  const mistakes = fitNoteMistakes(progress.layout, fitNotes);
+  const type = await layoutType(progress.layout);
+  if (unprintableLetters(progress.layout, type).length > 0) return { ok: false, reason: 'lettersMissing' };
+  const mistakes = fitNoteMistakes(progress.layout, fitNotes, type?.longest);
   if (Object.keys(mistakes).length > 0) return { ok: false, reason: 'fitNotesWrong', fitNotes: mistakes };
+  const detailOf = await detailOfPictures(progress.layout);
+  if (softPrintsToDecide(progress.layout, detailOf).length > 0) return { ok: false, reason: 'softPrints' };
 
   const shop = inNameOf ?? (await requireShop());
-  const prepared = await prepare(shop, job, withFitNotes(progress.layout, fitNotes), latest ?? null, input.note);
+  const decided = withoutIdleSoftMarks(withFitNotes(progress.layout, fitNotes, type?.longest), detailOf);
+  const prepared = await prepare(shop, job, { draft: decided, type }, latest ?? null, input.note);
   const expires = new Date(Math.max(job.neededAt.getTime(), Date.now()) + LINK_DAYS_AFTER_NEEDED * DAY_MS);
   return write(async (tx): Promise<SendResult> => {
     const now = new Date();
@@ -131,13 +149,13 @@ async function alreadySent(jobId: string, revisionId: string): Promise<SendResul
 async function prepare(
   shop: Shop,
   job: { id: string; title: string },
-  draft: LayoutDocument,
+  { draft, type }: { readonly draft: LayoutDocument; readonly type: TypeCase | null },
   previous: { number: number; seal: string } | null,
   note: string,
 ): Promise<Prepared> {
   const layout = withFrozenFlats(draft);
   const people = sealPeople(layout.people);
-  const scenes = frozenScenes(layout, shop.unit, await loadOutliner());
+  const scenes = frozenScenes(layout, shop.unit, await loadOutliner(), type);
   const number = (previous?.number ?? 0) + 1;
   const sealed = sealEnvelope({
     format: 1,
@@ -159,8 +177,8 @@ async function prepare(
     statement: layout.statement,
     notes: layout.notes,
     note,
-    lettered: false,
-    garments: viewGarments(layout, scenes),
+    lettered: type !== null,
+    garments: viewGarments(layout, scenes, type),
   });
   return { number, sealed, people, scenes, view };
 }

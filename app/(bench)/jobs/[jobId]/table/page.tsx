@@ -6,6 +6,7 @@ import { Words } from '@/components/ui/words';
 import { subjectsFor } from '@/lib/messages/catalogue';
 import { stepWords } from '@/lib/messages/step-words';
 import { translatorFor } from '@/lib/messages/translator';
+import { listFonts } from '@/lib/server/fonts/list-fonts';
 import { loadJob } from '@/lib/server/jobs/load-jobs';
 import { requireShop } from '@/lib/server/shop/read-shop';
 import { phoneCodeAction } from '../phone-code';
@@ -44,6 +45,7 @@ export default async function TablePage({ params }: TablePageProps) {
         draft={job.draft}
         pictures={job.art.map(({ artId, name, ref, facts, notes }) => ({ artId, name, art: ref, facts, notes }))}
         locked={job.locked}
+        fonts={await listFonts(maker)}
         phoneCode={phoneCodeAction}
         saveDraft={saveDraftAction.bind(null, jobId)}
       />

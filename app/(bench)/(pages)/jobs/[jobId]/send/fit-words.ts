@@ -2,6 +2,7 @@ import { fitNoteField, type StopToExplain } from '@/components/send/stop-to-expl
 import type { LayoutDocument, Print } from '@/lib/domain/layout/document';
 import { isStopping } from '@/lib/domain/layout/layout-fit';
 import { garmentOf, keyOf, sizeName } from '@/lib/domain/layout/sizes';
+import type { SetType } from '@/lib/domain/layout/type-case';
 import { formatLength } from '@/lib/domain/measure/format-length';
 import { type FitNotes, type GroupedFinding, groupedFindings, stoppedPrints } from '@/lib/domain/revision/fit-notes';
 import { sizeWords } from '@/lib/messages/reading-words';
@@ -13,9 +14,14 @@ type InWords = Pick<Shop, 'locale' | 'unit'>;
 type Layout = Pick<LayoutDocument, 'garments' | 'prints'>;
 
 /** The prints that need a word why before they can be sent, each with what it does and what was written last time. */
-export function stopsToExplain(shop: InWords, job: Pick<JobView, 'jobId' | 'draft'>, last: FitNotes): StopToExplain[] {
+export function stopsToExplain(
+  shop: InWords,
+  job: Pick<JobView, 'jobId' | 'draft'>,
+  last: FitNotes,
+  setType?: SetType,
+): StopToExplain[] {
   const { layout } = job.draft;
-  return stoppedPrints(layout).map(({ print, findings }) => ({
+  return stoppedPrints(layout, setType).map(({ print, findings }) => ({
     field: fitNoteField(print.printId),
     print: print.name,
     sentences: findingSentences(shop, layout, print, findings),
@@ -25,13 +31,13 @@ export function stopsToExplain(shop: InWords, job: Pick<JobView, 'jobId' | 'draf
 }
 
 /** What else there is to know of how prints lie, one sentence for sizes that share it; nothing of it stops a revision. */
-export function fitToLookAt(shop: InWords, layout: Layout): string[] {
+export function fitToLookAt(shop: InWords, layout: Layout, setType?: SetType): string[] {
   return layout.prints.flatMap((print) =>
     findingSentences(
       shop,
       layout,
       print,
-      groupedFindings(layout, print).filter((finding) => !isStopping(finding)),
+      groupedFindings(layout, print, setType).filter((finding) => !isStopping(finding)),
     ),
   );
 }

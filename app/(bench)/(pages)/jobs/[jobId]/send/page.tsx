@@ -17,6 +17,7 @@ import { pictureFrame } from '@/lib/domain/layout/picture-frame';
 import { shownSides } from '@/lib/domain/layout/scene';
 import { keyOf, sizeName } from '@/lib/domain/layout/sizes';
 import type { OutlineText } from '@/lib/domain/layout/tape';
+import type { TypeCase } from '@/lib/domain/layout/type-case';
 import { sceneWithTapes } from '@/lib/domain/revision/frozen-scenes';
 import { clothWords } from '@/lib/messages/cloth-words';
 import { sizeWords } from '@/lib/messages/reading-words';
@@ -28,6 +29,7 @@ import { reach } from '@/lib/server/links/reach';
 import { lastFitNotes } from '@/lib/server/revisions/last-fit-notes';
 import { requireShop, type Shop } from '@/lib/server/shop/read-shop';
 import { statementOf } from '@/lib/server/shop/statement';
+import { layoutType } from '@/lib/server/text/layout-type';
 import { loadOutliner } from '@/lib/server/text/outline-text';
 import { proxyAddress } from '../art-address';
 import { countsLine, sizeToDraw } from '../size-words';
@@ -49,10 +51,11 @@ export default async function SendPage({ params }: SendPageProps) {
   const [shop, job] = await Promise.all([requireShop(), loadJob(maker, jobId)]);
   if (!job) notFound();
   const outlineText = await loadOutliner();
+  const type = await layoutType(job.draft.layout);
   const t = translatorFor(shop.locale, 'send');
   const number = nextNumber(job);
   const { garments } = job.draft.layout;
-  const missing = thingsMissing(shop, job);
+  const missing = thingsMissing(shop, job, type);
   const lastNotes = await lastFitNotes(maker, jobId);
   return (
     <>
@@ -70,7 +73,7 @@ export default async function SendPage({ params }: SendPageProps) {
             {garments.length === 0 ? <p>{t('nothingYet')}</p> : null}
             {garments.map((garment) => (
               <Card key={garment.garmentId}>
-                <GarmentToSend shop={shop} job={job} garment={garment} outlineText={outlineText} />
+                <GarmentToSend shop={shop} job={job} garment={garment} outlineText={outlineText} type={type} />
               </Card>
             ))}
           </PageSection>
@@ -82,7 +85,7 @@ export default async function SendPage({ params }: SendPageProps) {
             </FormNotice>
           ) : (
             <>
-              <LookNotice shop={shop} job={job} />
+              <LookNotice shop={shop} job={job} type={type} />
               <ReachNotice shop={shop} />
               <Card edge="ink">
                 <SendForm
@@ -91,7 +94,7 @@ export default async function SendPage({ params }: SendPageProps) {
                   customerName={job.customer.name}
                   draftVersion={job.draft.wholeVersion}
                   revisionId={newId()}
-                  stops={stopsToExplain(shop, job, lastNotes)}
+                  stops={stopsToExplain(shop, job, lastNotes, type?.longest)}
                   longestFitNote={LONGEST_FIT_NOTE}
                 >
                   <Statement title={t('statement')}>{job.draft.layout.statement || statementOf(shop)}</Statement>
@@ -106,9 +109,15 @@ export default async function SendPage({ params }: SendPageProps) {
   );
 }
 
-type GarmentToSendProps = { shop: Shop; job: JobView; garment: Garment; outlineText: OutlineText };
+type GarmentToSendProps = {
+  shop: Shop;
+  job: JobView;
+  garment: Garment;
+  outlineText: OutlineText;
+  type: TypeCase | null;
+};
 
-function GarmentToSend({ shop, job, garment, outlineText }: GarmentToSendProps) {
+function GarmentToSend({ shop, job, garment, outlineText, type }: GarmentToSendProps) {
   const t = translatorFor(shop.locale, 'send');
   const readings = translatorFor(shop.locale, 'readings');
   const shown = sizeToDraw(garment);
@@ -119,6 +128,7 @@ function GarmentToSend({ shop, job, garment, outlineText }: GarmentToSendProps) 
       { garmentId: garment.garmentId, size: keyOf(shown), side, lineId: null },
       shop.unit,
       outlineText,
+      type?.sample,
     ),
   );
   const { box } = pictureFrame(scenes);
@@ -143,8 +153,8 @@ function GarmentToSend({ shop, job, garment, outlineText }: GarmentToSendProps) 
   );
 }
 
-function LookNotice({ shop, job }: { shop: Shop; job: JobView }) {
-  const sentences = thingsToLookAt(shop, job);
+function LookNotice({ shop, job, type }: { shop: Shop; job: JobView; type: TypeCase | null }) {
+  const sentences = thingsToLookAt(shop, job, type);
   if (sentences.length === 0) return null;
   return (
     <FormNotice kind="look" title={translatorFor(shop.locale, 'send')('look.title')}>

@@ -1,16 +1,17 @@
 import type { ThingToDo } from '@/components/send/things-to-do';
-import { sharpnessAt, sharpnessLimits } from '@/lib/domain/art/sharpness';
-import type { Print } from '@/lib/domain/layout/document';
 import { totalCount } from '@/lib/domain/layout/sizes';
+import type { TypeCase } from '@/lib/domain/layout/type-case';
+import { unprintableLetters } from '@/lib/domain/layout/unprintable-letters';
 import { formatLength, formatLimit } from '@/lib/domain/measure/format-length';
 import { sendRefusal } from '@/lib/domain/revision/next-step';
+import { type DetailOf, type SoftPrint, softPrints, softPrintsToDecide } from '@/lib/domain/revision/soft-prints';
 import { translatorFor } from '@/lib/messages/translator';
 import type { JobView } from '@/lib/server/jobs/load-jobs';
 import type { Shop } from '@/lib/server/shop/read-shop';
 import { fitToLookAt } from './fit-words';
 
 /** Why the next revision cannot be sent yet, each with where to put it right; empty when it can. */
-export function thingsMissing(shop: Pick<Shop, 'locale'>, job: JobView): ThingToDo[] {
+export function thingsMissing(shop: Pick<Shop, 'locale' | 'unit'>, job: JobView, type: TypeCase | null): ThingToDo[] {
   const t = translatorFor(shop.locale, 'send.missing');
   const page = `/jobs/${job.jobId}`;
   const { garments, prints } = job.draft.layout;
@@ -33,7 +34,19 @@ export function thingsMissing(shop: Pick<Shop, 'locale'>, job: JobView): ThingTo
   return [
     ...(prints.length === 0 ? [{ text: t('noPrint'), href: `${page}/table`, link: t('noPrintLink') }] : []),
     ...listMissing(shop, job),
-    ...(totalCount(garments) === 0 && !hasPeople(job) ? [{ text: t('noCounts'), href: `${page}#garments`, link: t('noCountsLink') }] : []),
+    ...(totalCount(garments) === 0 && !hasPeople(job)
+      ? [{ text: t('noCounts'), href: `${page}#garments`, link: t('noCountsLink') }]
+      : []),
+    ...softPrintsToDecide(job.draft.layout, detailIn(job)).map((soft) => ({
+      text: t('soft', softWords(shop, job, soft)),
+      href: `${page}/table`,
+      link: t('softLink'),
+    })),
+    ...unprintableLetters(job.draft.layout, type).map(({ print, characters }) => ({
+      text: t('letters', { print: print.name, characters: characters.join(' '), count: characters.length }),
+      href: `${page}/table`,
+      link: t('lettersLink'),
+    })),
   ];
 }
 
@@ -56,27 +69,14 @@ function hasPeople({ draft }: Pick<JobView, 'draft'>): boolean {
 }
 
 /** What the maker should look at before sending, though it can be sent: soft prints, prints near a seam, bare garments, garments without counts. */
-export function thingsToLookAt(shop: Pick<Shop, 'locale' | 'unit'>, job: JobView): string[] {
+export function thingsToLookAt(shop: Pick<Shop, 'locale' | 'unit'>, job: JobView, type: TypeCase | null): string[] {
   const t = translatorFor(shop.locale, 'send.look');
-  const readings = translatorFor(shop.locale, 'readings');
   const { garments, prints } = job.draft.layout;
   return [
-    ...prints.flatMap((print) => {
-      const widest = widestUm(print);
-      const { width } = print.content.art.inkBox;
-      if (sharpnessAt(width, widest) !== 'soft') return [];
-      const { sharpUm, fairUm } = sharpnessLimits(width);
-      const lengths = {
-        width: formatLength(widest, shop.unit),
-        sharp: formatLimit(sharpUm, shop.unit),
-        fair: formatLimit(fairUm, shop.unit),
-      };
-      return [t('soft', { print: print.name, place: readings(`place.${print.locationId}`), ...lengths })];
-    }),
-    ...fitToLookAt(shop, job.draft.layout),
-    ...(job.open.findings > job.open.stops
-      ? [t('list', { count: job.open.findings - job.open.stops })]
-      : []),
+    // What is still to be decided stops the revision before anybody looks here.
+    ...softPrints(job.draft.layout, detailIn(job)).map((soft) => t('soft', softWords(shop, job, soft))),
+    ...fitToLookAt(shop, job.draft.layout, type?.longest),
+    ...(job.open.findings > job.open.stops ? [t('list', { count: job.open.findings - job.open.stops })] : []),
     ...garments
       .filter(({ garmentId }) => prints.length > 0 && !prints.some(({ garmentIds }) => garmentIds.includes(garmentId)))
       .map(({ name }) => t('bare', { garment: name })),
@@ -86,6 +86,21 @@ export function thingsToLookAt(shop: Pick<Shop, 'locale' | 'unit'>, job: JobView
   ];
 }
 
-function widestUm(print: Pick<Print, 'sizeGroups'>): number {
-  return Math.max(...print.sizeGroups.map(({ widthUm }) => widthUm));
+/** What is known of the pictures of the job. */
+function detailIn({ art }: Pick<JobView, 'art'>): DetailOf {
+  return (sha256) => art.find(({ ref }) => ref.sha256 === sha256)?.facts ?? null;
+}
+
+function softWords(
+  { locale, unit }: Pick<Shop, 'locale' | 'unit'>,
+  { customer }: Pick<JobView, 'customer'>,
+  { print, widthUm, fairUm }: SoftPrint,
+) {
+  return {
+    print: print.name,
+    place: translatorFor(locale, 'readings')(`place.${print.locationId}`),
+    width: formatLength(widthUm, unit),
+    fair: formatLimit(fairUm, unit),
+    customer: customer.name,
+  };
 }
