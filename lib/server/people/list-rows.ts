@@ -27,6 +27,9 @@ export type ListKey = { readonly id: string; readonly roster: RosterRow };
 
 const meant = z.array(meantSchema);
 
+/** The tables a list is read from. */
+type Lists = Pick<Reader | Transaction, 'person' | 'item' | 'roster'>;
+
 /** Lists that are being looked at, by job and version: one version of a list never changes. */
 const MOST_KEPT_LISTS = 300;
 const kept = new LRUCache<string, PeopleList>({ max: MOST_KEPT_LISTS });
@@ -36,37 +39,31 @@ const kept = new LRUCache<string, PeopleList>({ max: MOST_KEPT_LISTS });
  * it may be rolled back.
  */
 export async function listsOf(
-  db: Pick<Reader | Transaction, 'person'>,
+  db: Lists,
   jobs: readonly ListKey[],
   keep: 'keep' | 'readAnew',
 ): Promise<ReadonlyMap<string, PeopleList>> {
   const written = jobs.filter(({ roster }) => roster !== null);
   const known = new Map(written.flatMap((job) => keptList(job)));
   const unknown = written.filter(({ id }) => !known.has(id));
-  const rows =
-    unknown.length === 0
-      ? []
-      : await readPeople(
-          db,
-          unknown.map(({ id }) => id),
-        );
-  for (const job of unknown) {
-    const list = listOfRows(
-      job.roster,
-      rows.filter(({ jobId }) => jobId === job.id),
-    );
-    known.set(job.id, list);
-    if (keep === 'keep') kept.set(keyOf(job), list);
+  if (unknown.length > 0) {
+    const jobIds = unknown.map(({ id }) => id);
+    const rows = await readPeople(db, jobIds);
+    // What was written since the job's row was read is the list as it is now, and not to be kept as the one that was asked for.
+    const now = await db.roster.findMany({ where: { jobId: { in: jobIds } }, select: { jobId: true, version: true } });
+    for (const job of unknown) {
+      const ofJob = rows.filter(({ jobId }) => jobId === job.id);
+      const list = listOfRows(job.roster, ofJob);
+      known.set(job.id, list);
+      const isStill = now.some(({ jobId, version }) => jobId === job.id && version === job.roster?.version);
+      if (keep === 'keep' && isStill) kept.set(keyOf(job), list);
+    }
   }
   return new Map(jobs.map(({ id }) => [id, known.get(id) ?? EMPTY_LIST]));
 }
 
 /** The list of one job; see `listsOf`. */
-export async function listOf(
-  db: Pick<Reader | Transaction, 'person'>,
-  job: ListKey,
-  keep: 'keep' | 'readAnew',
-): Promise<PeopleList> {
+export async function listOf(db: Lists, job: ListKey, keep: 'keep' | 'readAnew'): Promise<PeopleList> {
   return (await listsOf(db, [job], keep)).get(job.id) ?? EMPTY_LIST;
 }
 
@@ -80,13 +77,18 @@ function keyOf({ id, roster }: ListKey): string {
 }
 
 type PersonRow = Awaited<ReturnType<typeof readPeople>>[number];
+type ItemRow = Awaited<ReturnType<Lists['item']['findMany']>>[number];
 
-function readPeople(db: Pick<Reader | Transaction, 'person'>, jobIds: string[]) {
-  return db.person.findMany({
-    where: { jobId: { in: jobIds } },
-    orderBy: [{ position: 'asc' }, { id: 'asc' }],
-    include: { items: { orderBy: { position: 'asc' } } },
-  });
+/** Items are asked for by their job: a database takes only so many ids of people in one statement (SQLite, limits.html). */
+async function readPeople(db: Lists, jobIds: string[]) {
+  const where = { jobId: { in: jobIds } };
+  const [people, items] = await Promise.all([
+    db.person.findMany({ where, orderBy: [{ position: 'asc' }, { id: 'asc' }] }),
+    db.item.findMany({ where: { person: where }, orderBy: { position: 'asc' } }),
+  ]);
+  const byPerson = new Map<string, ItemRow[]>();
+  for (const item of items) byPerson.set(item.personId, [...(byPerson.get(item.personId) ?? []), item]);
+  return people.map((person) => ({ ...person, items: byPerson.get(person.id) ?? [] }));
 }
 
 function listOfRows(roster: RosterRow, rows: readonly PersonRow[]): PeopleList {
@@ -110,7 +112,7 @@ function lineOfRow(row: PersonRow): ListLine {
 }
 
 /** A size nobody could read has no blank: what was written then stands in the place of the size. */
-function itemOfRow({ id, garmentKey, blankKey, sizeKey, quantity }: PersonRow['items'][number]): ListItem {
+function itemOfRow({ id, garmentKey, blankKey, sizeKey, quantity }: ItemRow): ListItem {
   const isRead = blankKey !== '';
   return {
     itemId: id,
