@@ -85,7 +85,6 @@ type StepResult =
 async function afterStep(pixels: Pixels, step: MendStep): Promise<StepResult> {
   if (step.mend !== 'redraw') return applyMend(pixels, step);
   const redrawn = await redraw(pixels, step.colours, step.scale);
-  if (!redrawn) return { ok: false, reason: 'tooManyPixels' };
   return inkBoxOf(redrawn) ? { ok: true, picture: redrawn } : { ok: false, reason: 'nothingLeft' };
 }
 

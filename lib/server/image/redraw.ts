@@ -12,11 +12,10 @@ const MOST_DRAWN_PIXELS = 16_000_000;
 
 /**
  * The picture drawn anew as flat areas of these colours, `scale` times as large: traced, set to curves and painted. What
- * comes of it shows what the picture showed and has none of its pixels. Null where it has too many to be traced.
+ * comes of it shows what the picture showed and has none of its pixels.
  */
-export async function redraw(picture: Pixels, hexes: readonly string[], scale: number): Promise<Pixels | null> {
+export async function redraw(picture: Pixels, hexes: readonly string[], scale: number): Promise<Pixels> {
   const traced = traceAreas(flatAreas(picture, hexes), hexes);
-  if (!traced) return null;
   const [widthPx, heightPx] = [picture.widthPx * scale, picture.heightPx * scale];
   const points = Math.max(1, Math.min(POINTS, Math.floor(LONGEST_DRAWN / widthPx)));
   const stripPx = Math.max(1, Math.floor(MOST_DRAWN_PIXELS / (widthPx * points * points)));

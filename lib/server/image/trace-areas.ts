@@ -17,25 +17,25 @@ const STACKED = 0;
 const CURVES = 2;
 
 /** Areas are followed at up to this many times their size, so that half-covered pixels say where an edge lies. */
-const MOST_ENLARGED = 3;
+const MOST_ENLARGED = 4;
 
-/** As many pixels as are followed at once: the tracer takes about 30 bytes for each. */
-const MOST_TRACED_PIXELS = 12_000_000;
+/** As many pixels as are followed at once; a larger picture is followed at less than its size. */
+const MOST_TRACED_PIXELS = 6_000_000;
 
 /** Areas smaller than this many pixels of the picture are noise and become what lies round them. */
 const LEAST_AREA_PX = 6;
 
 /**
  * Follows the edges of flat areas and sets curves to them. Areas lie on each other like cut paper, so that no seam shows
- * between them. Null where the picture has more pixels than can be followed.
+ * between them.
  */
-export function traceAreas(areas: FlatAreas, hexes: readonly string[]): TracedAreas | null {
+export function traceAreas(areas: FlatAreas, hexes: readonly string[]): TracedAreas {
   const pixels = areas.widthPx * areas.heightPx;
-  const enlarged = Math.min(MOST_ENLARGED, Math.floor(Math.sqrt(MOST_TRACED_PIXELS / pixels)));
-  if (enlarged < 1) return null;
-  const [width, height] = [areas.widthPx * enlarged, areas.heightPx * enlarged];
+  const enlarged = Math.min(MOST_ENLARGED, Math.sqrt(MOST_TRACED_PIXELS / pixels));
+  const width = Math.max(1, Math.round(areas.widthPx * enlarged));
+  const height = Math.max(1, Math.round(areas.heightPx * enlarged));
   const noInk = unusedColour(hexes);
-  const rgba = painted(enlargedAreas(areas, enlarged, 0, height), [...hexes], noInk);
+  const rgba = painted(enlargedAreas(areas, width, height), [...hexes], noInk);
   const svg = vectorizeRawSync(
     rgba,
     { width, height },
@@ -53,7 +53,18 @@ export function traceAreas(areas: FlatAreas, hexes: readonly string[]): TracedAr
       pathPrecision: 2,
     },
   );
-  return { paths: svg.slice(svg.indexOf('<path'), svg.lastIndexOf('</svg>')), width, height, noInk };
+  const paths = svg.slice(svg.indexOf('<path'), svg.lastIndexOf('</svg>'));
+  return { paths: inTheirColours(paths, [...hexes, noInk]), width, height, noInk };
+}
+
+/** The tracer gives an area the mean of its pixels, specks it took in among them: each gets the colour it was meant to have. */
+function inTheirColours(paths: string, hexes: readonly string[]): string {
+  const colours = hexes.map((hex) => ({ hex, rgb: rgbOfHex(hex) }));
+  return paths.replace(/fill="(#[0-9A-Fa-f]{6})"/g, (_, found: string) => {
+    const rgb = rgbOfHex(found);
+    const apart = colours.map(({ rgb: own }) => Math.hypot(own[0] - rgb[0], own[1] - rgb[1], own[2] - rgb[2]));
+    return `fill="${colours[apart.indexOf(Math.min(...apart))]?.hex ?? found}"`;
+  });
 }
 
 /** A colour none of the others comes near. */

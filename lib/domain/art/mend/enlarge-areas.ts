@@ -1,84 +1,74 @@
 import { type FlatAreas, NO_INK } from './flat-areas';
 
 /**
- * Which colour each pixel of a picture `scale` times as large has, by its number, or `NO_INK`: the one that covers most where
- * the coverage of the four pixels around is weighed by nearness. An edge comes to lie where the half-covered pixels say, to a
- * part of a pixel. Rows `fromRow` to before `toRow` of the larger picture.
+ * Which colour each pixel of the picture at another size has, by its number, or `NO_INK`: the one that covers most where the
+ * coverage of the three by three pixels around is weighed by nearness (quadratic B-spline). An edge comes to lie where the
+ * half-covered pixels say, to a part of a pixel.
  */
-export function enlargedAreas(areas: FlatAreas, scale: number, fromRow: number, toRow: number): Uint8Array {
-  const { widthPx, heightPx } = areas;
-  const across = widthPx * scale;
-  const labels = new Uint8Array(across * (toRow - fromRow));
+export function enlargedAreas(areas: FlatAreas, width: number, height: number): Uint8Array {
+  const labels = new Uint8Array(width * height);
+  const across = Array.from({ length: width }, (_, x) => nearThree((x + 0.5) * (areas.widthPx / width), areas.widthPx));
   const cover = new Float64Array(256);
-  for (let y = fromRow; y < toRow; y += 1) {
-    const v = (y + 0.5) / scale - 0.5;
-    const top = Math.floor(v);
-    for (let x = 0; x < across; x += 1) {
-      const u = (x + 0.5) / scale - 0.5;
-      const left = Math.floor(u);
-      labels[(y - fromRow) * across + x] = mostCovering(areas, cover, {
-        left: Math.max(0, left),
-        right: Math.min(widthPx - 1, left + 1),
-        top: Math.max(0, top),
-        bottom: Math.min(heightPx - 1, top + 1),
-        rightShare: u - left,
-        bottomShare: v - top,
-      });
-    }
+  for (let y = 0; y < height; y += 1) {
+    const down = nearThree((y + 0.5) * (areas.heightPx / height), areas.heightPx);
+    for (const [x, column] of across.entries()) labels[y * width + x] = mostCovering(areas, cover, column, down);
   }
   return labels;
 }
 
-type Around = {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-  readonly rightShare: number;
-  readonly bottomShare: number;
+/** The three pixels of a row or column a point is weighed from, and their weights. */
+type NearThree = {
+  readonly places: readonly [number, number, number];
+  readonly weights: readonly [number, number, number];
 };
 
-function mostCovering(areas: FlatAreas, cover: Float64Array, around: Around): number {
-  const { left, right, top, bottom, rightShare, bottomShare } = around;
-  const row = top * areas.widthPx;
-  const below = bottom * areas.widthPx;
-  const corners = [row + left, row + right, below + left, below + right];
-  const first = areas.first[corners[0] ?? 0] ?? NO_INK;
-  if (corners.every((at) => isOnly(areas, at, first))) return first;
-  const weights = [
-    (1 - rightShare) * (1 - bottomShare),
-    rightShare * (1 - bottomShare),
-    (1 - rightShare) * bottomShare,
-    rightShare * bottomShare,
-  ];
-  const seen = [NO_INK];
-  cover[NO_INK] = 0;
-  const add = (label: number, share: number) => {
-    if (!seen.includes(label)) {
-      seen.push(label);
-      cover[label] = 0;
-    }
-    cover[label] = (cover[label] ?? 0) + share;
+function nearThree(point: number, length: number): NearThree {
+  const middle = Math.min(length - 1, Math.floor(point));
+  const off = point - middle - 0.5;
+  return {
+    places: [Math.max(0, middle - 1), middle, Math.min(length - 1, middle + 1)],
+    weights: [(0.5 - off) ** 2 / 2, 0.75 - off ** 2, (0.5 + off) ** 2 / 2],
   };
-  for (const [corner, at] of corners.entries()) {
-    const weight = weights[corner] ?? 0;
-    const ink = (areas.ink[at] ?? 0) / 255;
-    const share = (areas.firstShare[at] ?? 255) / 255;
-    add(NO_INK, weight * (1 - ink));
-    add(areas.first[at] ?? NO_INK, weight * ink * share);
-    if (share < 1) add(areas.second[at] ?? NO_INK, weight * ink * (1 - share));
+}
+
+function mostCovering(areas: FlatAreas, cover: Float64Array, across: NearThree, down: NearThree): number {
+  const middle = down.places[1] * areas.widthPx + across.places[1];
+  const own = areas.first[middle] ?? NO_INK;
+  if (isAllOf(areas, across, down, own)) return own;
+  cover.fill(0);
+  for (const [row, y] of down.places.entries()) {
+    for (const [column, x] of across.places.entries()) {
+      addCover(areas, cover, y * areas.widthPx + x, (down.weights[row] ?? 0) * (across.weights[column] ?? 0));
+    }
   }
-  // Ink against no ink first, and only then which ink: between them two inks must not lose to the room beside them.
+  return most(cover);
+}
+
+function addCover(areas: FlatAreas, cover: Float64Array, at: number, weight: number): void {
+  const ink = ((areas.ink[at] ?? 0) / 255) * weight;
+  const share = (areas.firstShare[at] ?? 255) / 255;
+  const [first, second] = [areas.first[at] ?? NO_INK, areas.second[at] ?? NO_INK];
+  cover[NO_INK] = (cover[NO_INK] ?? 0) + weight - ink;
+  cover[first] = (cover[first] ?? 0) + ink * share;
+  if (share < 1) cover[second] = (cover[second] ?? 0) + ink * (1 - share);
+}
+
+/** Ink against no ink first, and only then which ink: two inks must not lose to the room beside them. */
+function most(cover: Float64Array): number {
   if ((cover[NO_INK] ?? 0) >= 0.5) return NO_INK;
-  let best = NO_INK;
-  for (const label of seen) {
-    if (label !== NO_INK && (best === NO_INK || (cover[label] ?? 0) > (cover[best] ?? 0))) best = label;
-  }
+  let best = 0;
+  for (let label = 1; label < NO_INK; label += 1) if ((cover[label] ?? 0) > (cover[best] ?? 0)) best = label;
   return best;
 }
 
-/** Whether a pixel is wholly of one kind: solid ink of one colour, or none. */
-function isOnly(areas: FlatAreas, at: number, label: number): boolean {
-  if (areas.first[at] !== label) return false;
-  return label === NO_INK || (areas.ink[at] === 255 && areas.firstShare[at] === 255);
+/** Whether all pixels around are wholly of one kind: solid ink of one colour, or none. */
+function isAllOf(areas: FlatAreas, across: NearThree, down: NearThree, label: number): boolean {
+  for (const y of down.places) {
+    for (const x of across.places) {
+      const at = y * areas.widthPx + x;
+      if (areas.first[at] !== label) return false;
+      if (label !== NO_INK && (areas.ink[at] !== 255 || areas.firstShare[at] !== 255)) return false;
+    }
+  }
+  return true;
 }
