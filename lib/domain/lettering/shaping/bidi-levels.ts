@@ -23,11 +23,11 @@ const STAND_INS: Partial<Record<BidiCharTypeName, string>> = {
 
 /**
  * The embedding level of every UTF-16 unit of a line (UAX #9): odd ones run right to left. Spaces at the end stand at the
- * level of the line. What would end a paragraph counts as a space: it is one line whatever it holds.
+ * level of the line. What would end a paragraph in the middle counts as a space: it is one line whatever it holds.
  */
 export function bidiLevels(text: string, base: BaseDirection = null): Uint8Array {
   const characters = Array.from(text);
-  const oneUnitEach = characters.map(standIn).join('');
+  const oneUnitEach = characters.map((each, index) => standIn(each, index === characters.length - 1)).join('');
   const { levels, paragraphs } = bidi.getEmbeddingLevels(oneUnitEach, direction(base));
   const level = paragraphs[0]?.level ?? 0;
   for (let index = characters.length - 1; index >= 0 && isTrailing(oneUnitEach.charAt(index)); index -= 1) {
@@ -53,9 +53,9 @@ export function inVisualOrder<Stretch extends { readonly level: number }>(stretc
   return ordered;
 }
 
-function standIn(character: string): string {
+function standIn(character: string, isLast: boolean): string {
   const kind = bidi.getBidiCharTypeName(character);
-  if (kind === 'B') return ' ';
+  if (kind === 'B' && !isLast) return ' ';
   if (character.length === 1) return character;
   const stands = STAND_INS[kind];
   if (!stands) throw new Error(`No stand-in for a character of the kind ${kind}: ${character}`);

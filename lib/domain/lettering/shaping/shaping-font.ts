@@ -38,6 +38,9 @@ export type ShapingFont = {
 /** Glyph 0 stands for every character a font lacks (OpenType 1.9, "glyph 0"). */
 export const MISSING_GLYPH_ID = 0;
 
+/** As many words as a font remembers having or lacking, before it begins anew. */
+const MOST_KNOWN_WORDS = 10_000;
+
 /** Not a language but the want of one (BCP 47): what a name's letters look like may not depend on where they are drawn. */
 const NO_LANGUAGE = 'und';
 
@@ -92,7 +95,10 @@ export function openShapingFont(harfbuzz: HarfBuzz, bytes: Uint8Array): ShapingF
     hasAll: (text) => {
       const has =
         known.get(text) ??
-        shaped((buffer) => buffer.addText(text), []).every(({ codepoint }) => codepoint !== MISSING_GLYPH_ID);
+        // Letters that the font maps one by one need no shaping to be found; others may come of their parts.
+        (Array.from(text).every((character) => font.nominalGlyph(character.codePointAt(0) ?? 0)) ||
+          shaped((buffer) => buffer.addText(text), []).every(({ codepoint }) => codepoint !== MISSING_GLYPH_ID));
+      if (known.size >= MOST_KNOWN_WORDS) known.clear();
       known.set(text, has);
       return has;
     },
