@@ -4,21 +4,15 @@ import { v7 as newId } from 'uuid';
 import type { Location, LocationId } from '@/lib/domain/layout/locations';
 import { LOCATIONS } from '@/lib/domain/layout/locations';
 import { letteringOf } from '@/lib/domain/layout/print-content';
-import { printReading } from '@/lib/domain/layout/readings';
-import { keyOf, sameSize, sizesToShow } from '@/lib/domain/layout/sizes';
-import type { LengthUnit } from '@/lib/domain/measure/length';
 import type { ChosenPrint } from '@/lib/editor/chosen-print';
 import { locationsFor } from '@/lib/editor/commands/add-print';
 import { setLocation } from '@/lib/editor/commands/change-print';
-import { selectSize } from '@/lib/editor/selection';
 import { tableCommand } from '@/lib/editor/table-commands';
-import { afterCommand, type TableEditor, wholeLayout, withSelection } from '@/lib/editor/table-editor';
+import { afterCommand, type TableEditor, wholeLayout } from '@/lib/editor/table-editor';
 import { isHidden, isPinned } from '@/lib/editor/working-aids';
-import { readingWords } from '@/lib/messages/reading-words';
 import { classNames } from '../ui/class-names';
 import { ArtFindingLines } from './art-finding-lines';
 import { FitLines } from './fit-lines';
-import { groupWords } from './group-words';
 import { LetteringFields } from './lettering-fields';
 import { LetteringLines } from './lettering-lines';
 import { LocationSelect } from './location-select';
@@ -85,7 +79,7 @@ export function OpenSlip({ chosen, editor, change, perform, takesFocus }: OpenSl
         onChoose={setTo}
       />
       <PrintGarments chosen={chosen} garments={editor.history.present.garments} change={change} locked={locked} />
-      <Groups {...{ chosen, unit, change }} />
+      <SizeGroupList {...{ chosen, unit, change }} />
       <ReadingFields key={`${print.printId} ${chosen.group.groupId}`} {...{ chosen, unit, change }} locked={isFast} />
       <StackLine {...{ chosen, editor, perform }} locked={isFast} />
       <ArtFindingLines {...{ chosen, editor, change }} locked={isFast} />
@@ -101,42 +95,6 @@ export function OpenSlip({ chosen, editor, change, perform, takesFocus }: OpenSl
         </div>
       )}
     </section>
-  );
-}
-
-type GroupsProps = Pick<OpenSlipProps, 'chosen' | 'change'> & { unit: LengthUnit };
-
-/** For which sizes the readings hold: the size group shown, and the others to go to. */
-function Groups({ chosen: { print, garment, group }, unit, change }: GroupsProps) {
-  const t = useTranslations('table.slips');
-  const readings = useTranslations('readings');
-  const sizes = sizesToShow(garment).map(keyOf);
-
-  function show(members: typeof group.members): void {
-    const size = sizes.find((key) => members.some((member) => sameSize(member, key))) ?? members[0];
-    if (size) change((editor) => withSelection(editor, (layout, selection) => selectSize(layout, selection, size)));
-  }
-
-  return (
-    <fieldset className={styles.groups}>
-      <legend>{t('groups')}</legend>
-      {print.sizeGroups.map((each) => {
-        const words = groupWords(readings, garment, each.members);
-        if (words === '') return null;
-        const isShown = each.groupId === group.groupId;
-        return (
-          <button
-            key={each.groupId}
-            type="button"
-            aria-pressed={isShown}
-            className={classNames(styles.group, isShown && styles.shownGroup)}
-            onClick={() => show(each.members)}
-          >
-            <b>{words}</b> <span>{readingWords(readings, printReading(print, each), unit).size}</span>
-          </button>
-        );
-      })}
-    </fieldset>
   );
 }
 
