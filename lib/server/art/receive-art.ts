@@ -9,7 +9,8 @@ import type { UnpackRefusal } from '../image/unpack-art';
 import { runInWorker } from '../workers/pool';
 import { type WorkerEnd, WorkerError } from '../workers/worker-pool';
 import { addFile } from './add-file';
-import { type ArtView, artRows, artView } from './list-art';
+import { keepCheck } from './art-checks';
+import { type ArtView, artById } from './list-art';
 import { placeForProxy } from './proxies';
 import { type PictureBody, type TakeInRefusal, takeInPicture } from './take-in-picture';
 import { tidyFileName } from './tidy-file-name';
@@ -103,12 +104,13 @@ type NewArt = {
 
 async function addArt(tx: Transaction, art: NewArt): Promise<ReceivedArt> {
   const { jobId, file, picture, read } = art;
+  const now = new Date();
+  await keepCheck(tx, picture.sha256, read.facts, now);
   const known = await tx.art.findFirst({
     where: { jobId, fileSha256: file.sha256, parentId: null },
-    include: artRows,
+    select: { id: true },
   });
-  if (known) return { ok: true, art: artView(known), alreadyThere: true };
-  const now = new Date();
+  if (known) return { ok: true, art: await viewOf(tx, known.id), alreadyThere: true };
   const size = { widthPx: read.widthPx, heightPx: read.heightPx };
   await addFile(tx, picture, read.fileIsPicture ? art.mediaType : 'image/png', size, now);
   if (file.sha256 !== picture.sha256) await addFile(tx, file, art.mediaType, { widthPx: null, heightPx: null }, now);
@@ -130,6 +132,11 @@ async function addArt(tx: Transaction, art: NewArt): Promise<ReceivedArt> {
     },
   });
   await tx.artLabel.create({ data: { artId, name: art.name } });
-  const row = await tx.art.findUniqueOrThrow({ where: { id: artId }, include: artRows });
-  return { ok: true, art: artView(row), alreadyThere: false };
+  return { ok: true, art: await viewOf(tx, artId), alreadyThere: false };
+}
+
+async function viewOf(tx: Transaction, artId: string): Promise<ArtView> {
+  const art = await artById(tx, artId);
+  if (!art) throw new Error(`receiveArt: art ${artId} is gone as soon as it was taken in`);
+  return art;
 }

@@ -1,5 +1,7 @@
 import { writeFile } from 'node:fs/promises';
+import type { ArtFacts } from '@/lib/domain/art/art-facts';
 import type { ArtNote } from '@/lib/domain/art/art-notes';
+import { factsOfPixels } from '@/lib/domain/art/check/facts-of-pixels';
 import { type Ink, inkOfPixels } from '@/lib/domain/art/ink';
 import type { ArtMediaType } from './file-kind';
 import { writeProxy } from './proxy';
@@ -22,6 +24,7 @@ export type ReadArt = {
   readonly heightPx: number;
   readonly ink: Pick<Ink, 'inkBox' | 'inkHull'>;
   readonly notes: ArtNote[];
+  readonly facts: ArtFacts;
   /** The file itself is the upright sRGB picture; nothing was written to `picturePath`. */
   readonly fileIsPicture: boolean;
 };
@@ -45,6 +48,7 @@ export async function readArt({ path, mediaType, picturePath, proxyPath }: ReadA
     heightPx: pixels.heightPx,
     ink: { inkBox: ink.inkBox, inkHull: ink.inkHull },
     notes,
+    facts: factsOfPixels(pixels, ink),
     fileIsPicture,
   };
 }
