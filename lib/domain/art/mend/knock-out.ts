@@ -26,10 +26,11 @@ export function knockOut(picture: MendPicture, { hex, tolerance, fromEdges, encl
   const { rgba, widthPx, heightPx } = picture;
   const isNear = nearColour(hex, tolerance);
   const fates = new Uint8Array(widthPx * heightPx);
-  const mayPass = (index: number) => {
+  const isBacking = (index: number) => {
     const at = index * 4;
-    return (rgba[at + 3] ?? 0) < INK_ALPHA || isNear(rgba[at] ?? 0, rgba[at + 1] ?? 0, rgba[at + 2] ?? 0);
+    return isNear(rgba[at] ?? 0, rgba[at + 1] ?? 0, rgba[at + 2] ?? 0);
   };
+  const mayPass = (index: number) => (rgba[index * 4 + 3] ?? 0) < INK_ALPHA || isBacking(index);
   const pixels = { marks: fates, widthPx, mayPass };
   if (fromEdges) flood(pixels, rimOf(picture), BACKING);
   for (const place of enclosed) {
@@ -43,7 +44,7 @@ export function knockOut(picture: MendPicture, { hex, tolerance, fromEdges, encl
     if ((rgba[index * 4 + 3] ?? 0) < INK_ALPHA) fates[index] = CLEAR;
     knockedOut.rgba.fill(0, index * 4, index * 4 + 4);
   }
-  smoothKnockedOutEdge(picture, knockedOut, fates, rgbOfHex(hex));
+  smoothKnockedOutEdge(picture, knockedOut, fates, { backing: rgbOfHex(hex), isNear: isBacking });
   return knockedOut;
 }
 

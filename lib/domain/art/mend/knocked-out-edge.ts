@@ -23,14 +23,14 @@ const FULL_SHARE = 0.97;
 const LEAST_SHARE = 0.04;
 
 /**
- * Makes smooth the edges that a knocked-out backing leaves. `fates` says of each pixel of `picture` what became of it; the
- * result is written into `knockedOut`.
+ * Makes smooth the edges that a knocked-out backing leaves. `fates` says of each pixel of `picture` what became of it,
+ * `isNear` whether it has the backing's colour; the result is written into `knockedOut`.
  */
 export function smoothKnockedOutEdge(
   picture: MendPicture,
   knockedOut: MendPicture,
   fates: Uint8Array,
-  backing: Rgb,
+  { backing, isNear }: { readonly backing: Rgb; readonly isNear: (index: number) => boolean },
 ): void {
   const around = neighbours(picture);
   const layers = edgeLayers(fates, around);
@@ -38,15 +38,33 @@ export function smoothKnockedOutEdge(
   const shares = new Map<number, number>();
   for (const [depth, layer] of layers.slice(0, EDGE_PX).entries()) {
     for (const index of layer) {
+      // The backing's colour where the backing did not reach is drawn there: the white line inside a dark outline.
+      if (isNear(index) || !isMixedOutwards(seen, index, depth, shares)) continue;
       const share = shareOfEdgePixel(seen, index, depth);
+      shares.set(index, share);
       if (share < FULL_SHARE) setUnMixed(seen, knockedOut, index, share);
-      if (depth === 0) shares.set(index, Math.min(1, share));
     }
   }
   for (const index of hiddenRim(seen, layers[0] ?? [])) {
     const share = hiddenShare(seen, index, shares);
     if (share >= LEAST_SHARE) setUnMixed(seen, knockedOut, index, share);
   }
+}
+
+/** Whether an edge goes on into this pixel: it touches the backing, or a mixed pixel one step further out. */
+function isMixedOutwards(
+  { around, fates }: Seen,
+  index: number,
+  depth: number,
+  shares: ReadonlyMap<number, number>,
+): boolean {
+  if (depth === 0) return true;
+  let found = false;
+  around(index, (neighbour) => {
+    const isOutwards = fates[neighbour] === NEXT_TO_BACKING + depth - 1;
+    found ||= isOutwards && (shares.get(neighbour) ?? 1) < FULL_SHARE;
+  });
+  return found;
 }
 
 type Seen = {
