@@ -14,11 +14,20 @@ import { boxBetween } from './box-edits';
 import { FindingList } from './finding-list';
 import { type CarryingPrint, type KeepMend, KeepPanel, type UseOnPrints } from './keep-panel';
 import { withPoint } from './knock-out-fields';
-import { backTo, recipeOf, redoneStep, startedBench, takenStep, undoneStep, withInHand } from './mend-bench';
+import {
+  backTo,
+  recipeOf,
+  redoneStep,
+  startedBench,
+  takenStep,
+  undoneStep,
+  withChange,
+  withInHand,
+} from './mend-bench';
 import { MendList } from './mend-list';
 import { PictureSurface } from './picture-surface';
 import { SharpnessHeadline } from './sharpness-headline';
-import { startingStep } from './starting-step';
+import { isReadOffPixels, startingStep } from './starting-step';
 import { StepList } from './step-list';
 import { StepPanel } from './step-panel';
 import { useMendPictures } from './use-mend-pictures';
@@ -37,10 +46,22 @@ type ArtBenchProps = {
   unit: LengthUnit;
   keep: KeepMend;
   use: UseOnPrints;
+  /** Settings for a mend, read off all pixels of the upload, or of the mended picture this page is of. */
+  suggest: (mend: MendName, ofMended: boolean) => Promise<MendStep | null>;
 };
 
 /** One picture: what will go wrong with it on cloth, the mends, and before and after. */
-export function ArtBench({ art, cloths, hasGarments, prints, widthUm: startUm, unit, keep, use }: ArtBenchProps) {
+export function ArtBench({
+  art,
+  cloths,
+  hasGarments,
+  prints,
+  widthUm: startUm,
+  unit,
+  keep,
+  use,
+  suggest,
+}: ArtBenchProps) {
   const t = useTranslations('art-page');
   const findingWords = useTranslations('art-findings');
   const [bench, setBench] = useState(() => startedBench(art.opened?.steps));
@@ -51,6 +72,9 @@ export function ArtBench({ art, cloths, hasGarments, prints, widthUm: startUm, u
   const pictures = useMendPictures(art, bench);
   const { facts } = pictures.shown.picture;
   const { inHand } = bench;
+  const recipe = recipeOf(bench);
+  const isAsOpened = JSON.stringify(bench.steps) === JSON.stringify(art.opened?.steps ?? []);
+  const isAsKept = isAsOpened || bench.steps.length === 0;
 
   const findings = useMemo(() => {
     const at = { widthUm, cloths: hasGarments ? cloths : [] };
@@ -74,7 +98,15 @@ export function ArtBench({ art, cloths, hasGarments, prints, widthUm: startUm, u
     const start = { facts: pictures.given.facts, widthUm, cloths };
     setChosen(null);
     setBoxInHand(0);
-    setBench((now) => withInHand(now, startingStep(mend, start)));
+    const first = startingStep(mend, start);
+    setBench((now) => withInHand(now, first));
+    if (isReadOffPixels(mend) && isAsKept) {
+      // Still wanted only while nobody has changed what it began with.
+      suggest(mend, bench.steps.length > 0).then(
+        (better) => better && setBench((now) => withChange(now, (at) => (at === first ? better : at))),
+        () => undefined,
+      );
+    }
     // Read out what is in hand now; on a phone it lies below the picture.
     requestAnimationFrame(() => slip.current?.querySelector<HTMLElement>('#in-hand-title')?.focus());
   }
@@ -91,8 +123,6 @@ export function ArtBench({ art, cloths, hasGarments, prints, widthUm: startUm, u
     setBench(event.shiftKey ? redoneStep : undoneStep);
   }
 
-  const recipe = recipeOf(bench);
-  const isAsOpened = JSON.stringify(recipe?.steps ?? []) === JSON.stringify(art.opened?.steps ?? []);
   return (
     <div className={styles.bench} onKeyDown={keys}>
       <div className={styles.main}>
@@ -136,13 +166,13 @@ export function ArtBench({ art, cloths, hasGarments, prints, widthUm: startUm, u
         {inHand && pictures.given ? (
           <StepPanel
             step={inHand}
-            facts={pictures.given.facts}
+            picture={pictures.given}
             pxPerInch={inkPxPerInch(pictures.given.facts.inkBox.width, widthUm)}
             offered={['#FFFFFF', '#24222B', ...pictures.given.facts.colours.slice(0, 4).map(({ hex }) => hex)]}
             refusal={pictures.refusal === null ? null : refusalWords(pictures.refusal)}
             boxInHand={boxInHand}
             onBoxInHand={setBoxInHand}
-            onStep={step}
+            onStep={(change) => setBench((now) => withChange(now, change))}
             onTake={() => setBench(takenStep)}
             onLeave={() => step(null)}
           />

@@ -55,21 +55,6 @@ export function middleBox({ widthPx, heightPx }: PictureSize): Spot {
   );
 }
 
-/** What is left of the picture once bars along its sides are cut away; the whole picture where nothing would be. */
-export function boxWithoutBars(bars: readonly Spot[], picture: PictureSize): Spot {
-  const { widthPx, heightPx } = picture;
-  let [left, top, right, bottom] = [0, 0, widthPx, heightPx];
-  for (const bar of bars) {
-    if (bar.width >= bar.height) {
-      if (bar.y + bar.height / 2 < heightPx / 2) top = Math.max(top, bar.y + bar.height);
-      else bottom = Math.min(bottom, bar.y);
-    } else if (bar.x + bar.width / 2 < widthPx / 2) left = Math.max(left, bar.x + bar.width);
-    else right = Math.min(right, bar.x);
-  }
-  if (right <= left || bottom <= top) return { x: 0, y: 0, width: widthPx, height: heightPx };
-  return { x: left, y: top, width: right - left, height: bottom - top };
-}
-
 function spanBetween(a: number, b: number, most: number): { from: number; length: number } {
   const from = within(Math.min(a, b), 0, most - 1);
   return { from, length: within(Math.max(a, b), from + 1, most) - from };

@@ -1,30 +1,50 @@
 import { useTranslations } from 'use-intl';
-import type { ArtFacts, Spot } from '@/lib/domain/art/art-facts';
+import type { ArtFacts } from '@/lib/domain/art/art-facts';
 import type { MendStep } from '@/lib/domain/art/mend/recipe';
 import type { Point } from '@/lib/domain/geometry/point';
 import { Button } from '../ui/button';
 import { CheckField } from '../ui/check-field';
 import { ColourField } from './colour-field';
+import { areaAt, placeInArea } from './enclosed-areas';
+import type { ShownPicture } from './fetch-preview';
 import { RangeField } from './range-field';
 import styles from './step-fields.module.css';
 
 export type KnockOutStep = Extract<MendStep, { mend: 'knockOut' }>;
 
-type KnockOutFieldsProps = { step: KnockOutStep; facts: ArtFacts; onStep: (step: KnockOutStep) => void };
+type KnockOutFieldsProps = {
+  step: KnockOutStep;
+  /** The picture the backing is knocked out of. */
+  picture: ShownPicture;
+  onStep: (change: (step: MendStep) => MendStep) => void;
+};
 
 /** Further than this, colours that nobody would call the backing go too (by eye). */
 const MOST_TOLERANCE = 40;
 
 /** The backing's colour, how near to it counts, and the areas the edges do not reach. */
-export function KnockOutFields({ step, facts, onStep }: KnockOutFieldsProps) {
+export function KnockOutFields({ step, picture, onStep }: KnockOutFieldsProps) {
   const t = useTranslations('art-page.knockOut');
+  const { facts } = picture;
   const { hex, tolerance, fromEdges, enclosed } = step;
   const areas = facts.backing?.enclosed ?? [];
-  const elsewhere = enclosed.filter((point) => !areas.some((area) => isIn(area, point)));
-  const toggle = (area: Spot) => {
-    const without = enclosed.filter((point) => !isIn(area, point));
-    onStep({ ...step, enclosed: without.length < enclosed.length ? without : [...enclosed, middleOf(area)] });
-  };
+  const chosen = new Set(enclosed.map((point) => areaAt(areas, point)));
+  const elsewhere = enclosed.filter((point) => areaAt(areas, point) === null);
+  const set = (to: Partial<KnockOutStep>) => onStep((now) => (now.mend === 'knockOut' ? { ...now, ...to } : now));
+
+  // Where exactly an area is must be looked up in the picture, so the step may have changed by then.
+  async function add(wanted: readonly number[]): Promise<void> {
+    const places = await Promise.all(
+      wanted.flatMap((index) => areas[index] ?? []).map((area) => placeInArea(picture, area, hex)),
+    );
+    onStep((now) => (now.mend === 'knockOut' ? { ...now, enclosed: [...now.enclosed, ...places] } : now));
+  }
+
+  function toggle(index: number): void {
+    if (chosen.has(index)) set({ enclosed: enclosed.filter((point) => areaAt(areas, point) !== index) });
+    else void add([index]);
+  }
+
   return (
     <div className={styles.fields}>
       <ColourField
@@ -32,7 +52,7 @@ export function KnockOutFields({ step, facts, onStep }: KnockOutFieldsProps) {
         label={t('colour')}
         hex={hex}
         offered={offered(facts)}
-        onHex={(to) => onStep({ ...step, hex: to })}
+        onHex={(to) => set({ hex: to })}
       />
       <RangeField
         name="tolerance"
@@ -42,13 +62,13 @@ export function KnockOutFields({ step, facts, onStep }: KnockOutFieldsProps) {
         value={tolerance}
         min={0}
         max={MOST_TOLERANCE}
-        onValue={(to) => onStep({ ...step, tolerance: to })}
+        onValue={(to) => set({ tolerance: to })}
       />
       <CheckField
         name="fromEdges"
         label={t('fromEdges')}
         checked={fromEdges}
-        onChange={({ target }) => onStep({ ...step, fromEdges: target.checked })}
+        onChange={({ target }) => set({ fromEdges: target.checked })}
       />
       <fieldset>
         <legend className={styles.legend}>{t('enclosed')}</legend>
@@ -59,13 +79,16 @@ export function KnockOutFields({ step, facts, onStep }: KnockOutFieldsProps) {
               key={`${area.x}/${area.y}`}
               name={`area-${index + 1}`}
               label={t('area', { number: index + 1, width: area.width, height: area.height })}
-              checked={enclosed.some((point) => isIn(area, point))}
-              onChange={() => toggle(area)}
+              checked={chosen.has(index)}
+              onChange={() => toggle(index)}
             />
           ))}
         </div>
         {areas.length > 1 ? (
-          <Button kind="quiet" onClick={() => onStep({ ...step, enclosed: [...elsewhere, ...areas.map(middleOf)] })}>
+          <Button
+            kind="quiet"
+            onClick={() => add(areas.map((_, index) => index).filter((index) => !chosen.has(index)))}
+          >
             {t('allAreas')}
           </Button>
         ) : null}
@@ -83,12 +106,4 @@ export function withPoint(step: KnockOutStep, { x, y }: Point): KnockOutStep {
 function offered({ backing, colours }: ArtFacts): string[] {
   const all = [...(backing ? [backing.hex] : []), '#FFFFFF', ...colours.map(({ hex }) => hex)];
   return [...new Set(all.map((hex) => hex.toUpperCase()))].slice(0, 6);
-}
-
-function isIn({ x, y, width, height }: Spot, point: Point): boolean {
-  return point.x >= x && point.x < x + width && point.y >= y && point.y < y + height;
-}
-
-function middleOf({ x, y, width, height }: Spot): Point {
-  return { x: x + Math.floor(width / 2), y: y + Math.floor(height / 2) };
 }

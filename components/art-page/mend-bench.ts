@@ -18,6 +18,11 @@ export function withInHand(bench: MendBench, inHand: MendStep | null): MendBench
   return { ...bench, inHand };
 }
 
+/** The step being tried with other settings; nothing where it was put away meanwhile. */
+export function withChange(bench: MendBench, change: (step: MendStep) => MendStep): MendBench {
+  return bench.inHand ? { ...bench, inHand: change(bench.inHand) } : bench;
+}
+
 /** Whether the step can be computed as it stands: an erasing without a box cannot. */
 export function isWholeStep(step: MendStep): boolean {
   if (step.mend === 'knockOut' && !step.fromEdges && step.enclosed.length === 0) return false;

@@ -1,10 +1,10 @@
 import { useTranslations } from 'use-intl';
-import type { ArtFacts } from '@/lib/domain/art/art-facts';
 import type { MendStep } from '@/lib/domain/art/mend/recipe';
 import { Button } from '../ui/button';
 import { AmountFields } from './amount-fields';
 import { BoxFields } from './box-fields';
 import { EraseFields } from './erase-fields';
+import type { ShownPicture } from './fetch-preview';
 import { KnockOutFields } from './knock-out-fields';
 import { isWholeStep } from './mend-bench';
 import { RedrawFields } from './redraw-fields';
@@ -13,15 +13,15 @@ import styles from './step-panel.module.css';
 
 type StepPanelProps = {
   step: MendStep;
-  /** Of the picture the step is given. */
-  facts: ArtFacts;
+  /** The picture the step is given. */
+  picture: ShownPicture;
   pxPerInch: number;
   offered: readonly string[];
   /** Why the step cannot be done, in one sentence; null where it can. */
   refusal: string | null;
   boxInHand: number;
   onBoxInHand: (index: number) => void;
-  onStep: (step: MendStep) => void;
+  onStep: (change: (step: MendStep) => MendStep) => void;
   onTake: () => void;
   onLeave: () => void;
 };
@@ -53,19 +53,16 @@ export function StepPanel(props: StepPanelProps) {
   );
 }
 
-function StepFields({ step, facts, pxPerInch, offered, boxInHand, onBoxInHand, onStep }: StepPanelProps) {
+function StepFields({ step, picture, pxPerInch, offered, boxInHand, onBoxInHand, onStep }: StepPanelProps) {
   const t = useTranslations('art-page');
+  const { facts } = picture;
+  const put = (to: MendStep) => onStep(() => to);
   switch (step.mend) {
     case 'crop':
       return (
         <div className={fields.fields}>
           <p className={fields.hint}>{t('crop.how')}</p>
-          <BoxFields
-            legend={t('crop.box')}
-            box={step.box}
-            picture={facts}
-            onChange={(box) => onStep({ ...step, box })}
-          />
+          <BoxFields legend={t('crop.box')} box={step.box} picture={facts} onChange={(box) => put({ ...step, box })} />
         </div>
       );
     case 'erase':
@@ -76,14 +73,14 @@ function StepFields({ step, facts, pxPerInch, offered, boxInHand, onBoxInHand, o
           found={facts.junk}
           inHand={boxInHand}
           onInHand={onBoxInHand}
-          onStep={onStep}
+          onStep={put}
         />
       );
     case 'knockOut':
-      return <KnockOutFields step={step} facts={facts} onStep={onStep} />;
+      return <KnockOutFields step={step} picture={picture} onStep={onStep} />;
     case 'redraw':
-      return <RedrawFields step={step} facts={facts} onStep={onStep} />;
+      return <RedrawFields step={step} facts={facts} onStep={put} />;
     default:
-      return <AmountFields step={step} pxPerInch={pxPerInch} offered={offered} onStep={onStep} />;
+      return <AmountFields step={step} pxPerInch={pxPerInch} offered={offered} onStep={put} />;
   }
 }

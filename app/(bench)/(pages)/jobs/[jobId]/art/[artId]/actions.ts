@@ -3,8 +3,9 @@
 import { refresh } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { requireMaker } from '@/app/maker';
-import type { Recipe } from '@/lib/domain/art/mend/recipe';
+import type { MendName, MendStep, Recipe } from '@/lib/domain/art/mend/recipe';
 import { makeMend } from '@/lib/server/art/mend-art';
+import { suggestedRecipe } from '@/lib/server/art/suggest-mend';
 import { useArtInstead as layOnInstead } from '@/lib/server/art/use-art-instead';
 import type { MakerAccess } from '@/lib/server/auth/maker-access';
 import { loadJob } from '@/lib/server/jobs/load-jobs';
@@ -34,6 +35,18 @@ export async function useOnPrintsAction(jobId: string, artId: string): Promise<{
   if (!used.ok) return { reason: used.reason };
   refresh();
   return null;
+}
+
+/** Settings a mend could begin with, read off all pixels; null where the picture gives no cause for it. */
+export async function suggestMendAction(
+  uploadId: string,
+  mendedId: string,
+  mend: MendName,
+  ofMended: boolean,
+): Promise<MendStep | null> {
+  const maker = await requireMaker();
+  const suggested = await suggestedRecipe(maker, ofMended ? mendedId : uploadId, mend);
+  return suggested.ok ? suggested.step : null;
 }
 
 async function layOnPrints(

@@ -9,7 +9,7 @@ import { PageHeading } from '@/components/ui/page-heading';
 import { translatorFor } from '@/lib/messages/translator';
 import { loadJob } from '@/lib/server/jobs/load-jobs';
 import { requireShop } from '@/lib/server/shop/read-shop';
-import { keepMendAction, useOnPrintsAction } from './actions';
+import { keepMendAction, suggestMendAction, useOnPrintsAction } from './actions';
 import { clothsOf, familyOf, printsOfFamily, widthToCheckUm } from './art-family';
 import { shownFamily, shownPicture, shownPrints } from './shown-family';
 
@@ -82,6 +82,7 @@ export default async function ArtPage({ params, searchParams }: ArtPageProps) {
           unit={shop.unit}
           keep={keepMendAction.bind(null, jobId, upload.artId)}
           use={useOnPrintsAction.bind(null, jobId, artId)}
+          suggest={suggestMendAction.bind(null, upload.artId, artId)}
         />
       ) : (
         <FormNotice kind="look" title={t('notChecked')} />
