@@ -25,7 +25,7 @@ export function AddLettering({ editor }: { editor: TableEditor }) {
   const t = useTranslations('lettering');
   const readings = useTranslations('readings');
   const id = useId();
-  const { fonts, withFont, failedFont } = useLetteringTools();
+  const { fonts, withFont, failedFont, openingFont } = useLetteringTools();
   const state = tableState(editor);
   const likely = likelyLetteringLocation(state);
   const [chosenLocation, setChosenLocation] = useState<LocationId | null>(null);
@@ -84,6 +84,9 @@ export function AddLettering({ editor }: { editor: TableEditor }) {
           {t('missingFont', { font: fontName(failedFont) })}
         </p>
       ) : null}
+      <p role="status" className={styles.status}>
+        {openingFont ? t('openingFont', { font: fontName(openingFont) }) : ''}
+      </p>
       <div className={add.place}>
         <LocationSelect label={t('add.location')} value={locationId} offered={offered} onChoose={setChosenLocation} />
         <Button onClick={place}>{t('add.place')}</Button>

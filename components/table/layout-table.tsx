@@ -116,7 +116,7 @@ function LaidOutTable({
   const lettering = useLetteringType(editor.history, theirs, fonts.behind, change);
   const { withFont, failed: fontFailed, waiting } = lettering;
   const tools = useMemo<LetteringTools>(
-    () => ({ fonts, withFont, failedFont: fontFailed ? waiting : null }),
+    () => ({ fonts, withFont, failedFont: fontFailed ? waiting : null, openingFont: fontFailed ? null : waiting }),
     [fonts, withFont, fontFailed, waiting],
   );
   const rested = useAtRest(editor, editor.held !== null);

@@ -26,7 +26,7 @@ type Set = (change: Partial<Lettering>, continues?: boolean) => void;
 /** What the lettering in hand says and how it is set; nothing for a picture. */
 export function LetteringFields({ chosen, editor, change, locked }: LetteringFieldsProps) {
   const t = useTranslations('lettering');
-  const { fonts, withFont, failedFont } = useLetteringTools();
+  const { fonts, withFont, failedFont, openingFont } = useLetteringTools();
   const lettering = letteringOf(chosen.print);
   if (!lettering) return null;
   const set: Set = (next, continues = false) =>
@@ -42,6 +42,9 @@ export function LetteringFields({ chosen, editor, change, locked }: LetteringFie
         locked={locked}
         onChoose={(font) => withFont(font, (before) => afterCommand(before, changeLettering, { change: { font } }))}
       />
+      <p role="status" className={styles.status}>
+        {openingFont ? t('openingFont', { font: fontName(openingFont) }) : ''}
+      </p>
       {failedFont ? (
         <p role="alert" className={slips.wrong}>
           {t('missingFont', { font: fontName(failedFont) })}

@@ -9,6 +9,8 @@ export type LetteringTools = {
   readonly withFont: WithFont;
   /** A font that could not be opened when it was asked for. */
   readonly failedFont: FontRef | null;
+  /** A font that is on its way. */
+  readonly openingFont: FontRef | null;
 };
 
 const Tools = createContext<LetteringTools | null>(null);

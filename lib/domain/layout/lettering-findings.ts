@@ -1,4 +1,6 @@
-import { THINNEST_STROKE_MM } from '../lettering/thinnest-stroke';
+import type { Lettering } from '../lettering/lettering';
+import type { SetLettering } from '../lettering/set-lettering';
+import { THINNEST_STROKE_MM, thinnestStrokeMm } from '../lettering/thinnest-stroke';
 import type { BorrowedText } from '../lettering/type-engine';
 import { type Micrometres, mmFromUm, umFromMm } from '../measure/length';
 import type { People } from '../people/person';
@@ -81,7 +83,7 @@ export function letteringFindings(
     );
     found.push({ code: 'borrowed', borrowed: [...each.values()], personIds: borrowed.map(({ personId }) => personId) });
   }
-  return [...found, ...thinFindings(lettering.outline?.widthUm ?? null, longest)];
+  return [...found, ...thinFindings(lettering, longest, type)];
 }
 
 /** Whether a finding stops a revision: the words cannot be printed as they are. */
@@ -90,15 +92,18 @@ export function stopsLettering({ code }: LetteringFinding): boolean {
 }
 
 function thinFindings(
-  outlineUm: Micrometres | null,
-  { thinnestMm, capHeightUm, path }: ReturnType<TypeCase['longest']>,
+  { font, outline }: Lettering,
+  { capHeightUm, squeezedPercent, path }: SetLettering,
+  type: TypeCase,
 ): LetteringFinding[] {
   const neededUm = umFromMm(THINNEST_STROKE_MM);
   const found: LetteringFinding[] = [];
+  const thinnest = type.thinnestOf(font);
+  const thinnestMm = thinnestStrokeMm(thinnest, capHeightUm, squeezedPercent);
   if (thinnestMm !== null && path.length > 0 && thinnestMm < THINNEST_STROKE_MM) {
     const passesAtUm = umFromMm((mmFromUm(capHeightUm) * THINNEST_STROKE_MM) / thinnestMm);
     found.push({ code: 'tooThin', um: umFromMm(thinnestMm), neededUm, passesAtUm });
   }
-  if (outlineUm !== null && outlineUm < neededUm) found.push({ code: 'outlineTooThin', um: outlineUm, neededUm });
+  if (outline && outline.widthUm < neededUm) found.push({ code: 'outlineTooThin', um: outline.widthUm, neededUm });
   return found;
 }

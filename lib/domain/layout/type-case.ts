@@ -1,6 +1,7 @@
 import type { FontRef, Lettering } from '../lettering/lettering';
 import { fieldsIn, filledLine, sampleOf } from '../lettering/lettering-text';
 import { inCase, type LetteringSize, type SetLettering, setLettering } from '../lettering/set-lettering';
+import { thinnestOfFont } from '../lettering/thinnest-stroke';
 import type { BorrowedText, TypeEngine } from '../lettering/type-engine';
 import type { People, Person } from '../people/person';
 import type { SizeGroup } from './document';
@@ -26,6 +27,8 @@ export type TypeCase = {
   readonly textOf: (lettering: Lettering, personId: string | null) => LetteringText;
   /** Whether it says something else for each person. */
   readonly isPersonal: (lettering: Lettering) => boolean;
+  /** The thinnest stroke of a font, thousandths of its letter height; null where it draws none. */
+  readonly thinnestOf: (font: FontRef) => number | null;
   /** Whether it can set type in a font. */
   readonly has: (font: FontRef) => boolean;
 };
@@ -85,6 +88,7 @@ export function typeCase(engine: TypeEngine, people: People): TypeCase {
       };
     },
     isPersonal: ({ lines }) => fieldsIn(lines).length > 0,
+    thinnestOf: (font) => thinnestOfFont(font, engine),
     has: engine.has,
   };
 }

@@ -7,7 +7,6 @@ import { type Arch, archOf, bent, bentPoint } from './arch';
 import { inkPoints } from './ink-points';
 import type { Lettering } from './lettering';
 import { linePath } from './line-path';
-import { thinnestOfFont } from './thinnest-stroke';
 import { type BorrowedText, type TypeEngine, UNITS_A_CAP_HEIGHT } from './type-engine';
 
 /** How tall letters are asked to be, and the most they may take across. */
@@ -38,8 +37,6 @@ export type SetLettering = {
   readonly missing: readonly string[];
   /** What is set in another font, because the one asked for has not got it. */
   readonly borrowed: readonly BorrowedText[];
-  /** The thinnest stroke of the letters at this height, mm; null for a font without letters to take it from. */
-  readonly thinnestMm: number | null;
 };
 
 /**
@@ -60,7 +57,6 @@ export function setLettering(
   const laid = laidOut(block, lettering, size, fitted);
   const outlineMm = outlineOf(lettering);
   const ink = laid.path.length > 0 ? grownHull(convexHull(inkPoints(laid.path)), outlineMm) : [];
-  const thinnest = thinnestOfFont(lettering.font, engine);
   const squeezedPercent = Math.round(fitted.squeeze * 100);
   return {
     words,
@@ -74,7 +70,6 @@ export function setLettering(
     outcome: fitted.lower < 1 ? 'lowered' : squeezedPercent < 100 ? 'squeezed' : 'fits',
     missing: [...new Set(set.flatMap(({ missing }) => missing))],
     borrowed: set.flatMap(({ borrowed }) => borrowed),
-    thinnestMm: thinnest === null ? null : (thinnest * laid.capMm * fitted.squeeze) / UNITS_A_CAP_HEIGHT,
   };
 }
 

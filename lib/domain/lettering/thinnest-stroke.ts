@@ -1,8 +1,9 @@
 import { flattened, type Path } from '../geometry/path';
-import { between, type Point } from '../geometry/point';
+import type { Point } from '../geometry/point';
+import { type Micrometres, mmFromUm } from '../measure/length';
 import type { FontRef } from './lettering';
 import { linePath } from './line-path';
-import type { TypeEngine } from './type-engine';
+import { type TypeEngine, UNITS_A_CAP_HEIGHT } from './type-engine';
 
 /** Strokes under this break away in washing or never stick (suppliers' sheets ask for it; common practice, no source). */
 export const THINNEST_STROKE_MM = 0.5;
@@ -15,6 +16,15 @@ const CUTS = 8;
 
 /** Sharp tips and the points where strokes meet are thinner than any stroke: so large a share of the edge is left out. */
 const TIPS_SHARE = 0.04;
+
+/** A font's thinnest stroke at a letter height, squeezed or not, mm; null where it draws none. */
+export function thinnestStrokeMm(
+  thinnest: number | null,
+  capHeightUm: Micrometres,
+  squeezedPercent: number,
+): number | null {
+  return thinnest === null ? null : (mmFromUm(capHeightUm) * thinnest * squeezedPercent) / 100 / UNITS_A_CAP_HEIGHT;
+}
 
 const known = new WeakMap<TypeEngine, Map<string, number | null>>();
 
@@ -51,42 +61,54 @@ export function thinnestOf(shapes: readonly Path[]): number | null {
   return null;
 }
 
-type Side = { readonly from: Point; readonly to: Point };
+/** Sides of a shape as numbers in a row: x and y of where each begins and ends. */
+type Sides = Float64Array;
 
 function strokesOf(shape: Path): { thick: number; long: number }[] {
-  const sides = flattened(shape, CUTS).flatMap(sidesOf);
-  return sides.flatMap((side) => {
-    const long = Math.hypot(side.to.x - side.from.x, side.to.y - side.from.y);
-    const middle = between(side.from, side.to, 0.5);
-    const across = { x: -(side.to.y - side.from.y) / long, y: (side.to.x - side.from.x) / long };
-    // Which side of an edge the ink is on differs by font format: it is where a ray meets edges an odd number of times.
-    const inward = [across, { x: -across.x, y: -across.y }].find(
-      (way) => hits(middle, way, sides, side).length % 2 === 1,
-    );
-    const thick = inward && Math.min(...hits(middle, inward, sides, side));
-    return thick === undefined || !Number.isFinite(thick) ? [] : [{ thick, long }];
-  });
+  const sides = sidesOf(flattened(shape, CUTS));
+  const strokes: { thick: number; long: number }[] = [];
+  for (let index = 0; index < sides.length; index += 4) {
+    const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = sides.subarray(index, index + 4);
+    const long = Math.hypot(x2 - x1, y2 - y1);
+    const thick = throughInk(sides, index, (x1 + x2) / 2, (y1 + y2) / 2, (y1 - y2) / long, (x2 - x1) / long);
+    if (Number.isFinite(thick)) strokes.push({ thick, long });
+  }
+  return strokes;
 }
 
-function sidesOf(run: readonly Point[]): Side[] {
-  return run
-    .slice(1)
-    .map((to, index) => ({ from: run[index] ?? to, to }))
-    .filter(({ from, to }) => Math.hypot(to.x - from.x, to.y - from.y) > 1e-6);
+function sidesOf(runs: readonly (readonly Point[])[]): Sides {
+  const sides: number[] = [];
+  for (const run of runs) {
+    for (const [index, to] of run.entries()) {
+      const from = run[index - 1];
+      if (from && Math.hypot(to.x - from.x, to.y - from.y) > 1e-6) sides.push(from.x, from.y, to.x, to.y);
+    }
+  }
+  return Float64Array.from(sides);
 }
 
-/** How far along a ray each other side is that it crosses. */
-function hits(at: Point, way: Point, sides: readonly Side[], own: Side): number[] {
-  const found: number[] = [];
-  for (const side of sides) {
-    if (side === own) continue;
-    const [ax, ay] = [side.from.x - at.x, side.from.y - at.y];
-    const [bx, by] = [side.to.x - at.x, side.to.y - at.y];
-    const [a, b] = [way.x * ay - way.y * ax, way.x * by - way.y * bx];
+/**
+ * How far it is from the middle of a side straight across the ink to the next side; infinite where there is none. Which way
+ * the ink lies differs by font format: it is where a ray meets other sides an odd number of times.
+ */
+function throughInk(sides: Sides, own: number, x: number, y: number, wayX: number, wayY: number): number {
+  let [ahead, behind, nearAhead, nearBehind] = [0, 0, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (let index = 0; index < sides.length; index += 4) {
+    if (index === own) continue;
+    const [ax, ay] = [(sides[index] ?? 0) - x, (sides[index + 1] ?? 0) - y];
+    const [bx, by] = [(sides[index + 2] ?? 0) - x, (sides[index + 3] ?? 0) - y];
+    const [a, b] = [wayX * ay - wayY * ax, wayX * by - wayY * bx];
     if (a > 0 === b > 0) continue;
     const share = a / (a - b);
-    const along = way.x * (ax + (bx - ax) * share) + way.y * (ay + (by - ay) * share);
-    if (along > 1e-6) found.push(along);
+    const along = wayX * (ax + (bx - ax) * share) + wayY * (ay + (by - ay) * share);
+    if (along > 1e-6) {
+      ahead += 1;
+      nearAhead = Math.min(nearAhead, along);
+    } else if (along < -1e-6) {
+      behind += 1;
+      nearBehind = Math.min(nearBehind, -along);
+    }
   }
-  return found;
+  if (ahead % 2 === 1) return nearAhead;
+  return behind % 2 === 1 ? nearBehind : Number.POSITIVE_INFINITY;
 }

@@ -1,12 +1,15 @@
 import type { ArtRef } from '@/lib/domain/art/art-ref';
-import { type Box, boxAround, boxAroundBoxes } from '@/lib/domain/geometry/box';
+import { type Box, boxAround, boxAroundBoxes, grownBox } from '@/lib/domain/geometry/box';
 import { applyMatrix, composed, scaledAndMoved } from '@/lib/domain/geometry/matrix';
+import { pathFromData } from '@/lib/domain/geometry/path-data';
 import type { Point } from '@/lib/domain/geometry/point';
-import type { ImageShape, Scene } from '@/lib/domain/layout/scene';
+import type { ImageShape, PrintShape, Scene, Shape } from '@/lib/domain/layout/scene';
+import { inkPoints } from '@/lib/domain/lettering/ink-points';
 import { type Micrometres, UM_PER_INCH, UM_PER_MM } from '@/lib/domain/measure/length';
 import { artFiles } from '../files/store';
-import type { ComposeRequest, PictureLayer } from '../image/compose';
+import type { ComposeRequest, PictureLayer, SvgLayer } from '../image/compose';
 import { runInWorker } from '../workers/pool';
+import { svgOfShapes } from './scene-svg';
 
 /** Density of print files, px per inch; written as 11 811 px per metre (PNG Third Edition, 11.3.4.3). */
 export const PRINT_PX_PER_INCH = 300;
@@ -26,11 +29,11 @@ export type PrintFile = { readonly png: Uint8Array; readonly widthPx: number; re
 
 /**
  * The print file of one print: the box of its turned ink, made from the art's own pixels by the scene's matrix. Art that
- * is exactly as fine as the file and not turned is copied pixel by pixel.
+ * is exactly as fine as the file and not turned is copied pixel by pixel; lettering is drawn from its outlines.
  */
-export async function printPng(image: ImageShape, art: readonly PrintedArt[]): Promise<PrintFile> {
-  const box = inkBoxOf(image, art);
-  return paintPrints([image], art, { x: box.x, y: box.y }, box);
+export async function printPng(print: PrintShape, art: readonly PrintedArt[]): Promise<PrintFile> {
+  const box = inkBoxOf(print, art);
+  return paintPrints([print], art, { x: box.x, y: box.y }, box);
 }
 
 /** All prints of one side of a garment at their true places, in one file; the origin is its upper left corner on the flat. */
@@ -38,18 +41,26 @@ export type SidePrintFile = PrintFile & { readonly originXUm: Micrometres; reado
 
 /** The print file of a whole side, or null where nothing is printed on it. */
 export async function sidePng(scene: Pick<Scene, 'shapes'>, art: readonly PrintedArt[]): Promise<SidePrintFile | null> {
-  const images = scene.shapes.filter((shape) => shape.kind === 'image');
-  if (images.length === 0) return null;
-  const box = boxAroundBoxes(images.map((image) => inkBoxOf(image, art)));
+  const prints = scene.shapes.filter(isPrint);
+  if (prints.length === 0) return null;
+  const box = boxAroundBoxes(prints.map((print) => inkBoxOf(print, art)));
   const originXUm = Math.floor(box.x * UM_PER_MM);
   const originYUm = Math.floor(box.y * UM_PER_MM);
   const origin = { x: originXUm / UM_PER_MM, y: originYUm / UM_PER_MM };
-  return { ...(await paintPrints(images, art, origin, box)), originXUm, originYUm };
+  return { ...(await paintPrints(prints, art, origin, box)), originXUm, originYUm };
 }
 
-/** The box round the turned ink of a print, mm. */
-function inkBoxOf(image: ImageShape, art: readonly PrintedArt[]): Box {
-  return boxAround(artOf(image, art).inkHull.map(([x, y]) => applyMatrix(image.matrix, { x, y })));
+/** Whether a shape of a scene is a print, and not a word on a tape. */
+export function isPrint(shape: Shape): shape is PrintShape {
+  return shape.kind === 'image' || (shape.kind === 'glyphs' && shape.printId !== undefined);
+}
+
+/** The box round the turned ink of a print, mm; the line round letters is ink. */
+function inkBoxOf(print: PrintShape, art: readonly PrintedArt[]): Box {
+  if (print.kind === 'image') {
+    return boxAround(artOf(print, art).inkHull.map(([x, y]) => applyMatrix(print.matrix, { x, y })));
+  }
+  return grownBox(boxAround(inkPoints(pathFromData(print.d))), print.outline?.widthMm ?? 0);
 }
 
 function artOf(image: ImageShape, art: readonly PrintedArt[]): PrintedArt {
@@ -59,7 +70,7 @@ function artOf(image: ImageShape, art: readonly PrintedArt[]): PrintedArt {
 }
 
 async function paintPrints(
-  images: readonly ImageShape[],
+  prints: readonly PrintShape[],
   art: readonly PrintedArt[],
   origin: Point,
   box: Box,
@@ -67,16 +78,21 @@ async function paintPrints(
   const toFile = scaledAndMoved(PX_PER_MM, -origin.x * PX_PER_MM, -origin.y * PX_PER_MM);
   const widthPx = wholePx(box.x + box.width - origin.x);
   const heightPx = wholePx(box.y + box.height - origin.y);
-  const layers = images.map(
-    (image): PictureLayer => ({
+  const shown = { ...origin, width: widthPx / PX_PER_MM, height: heightPx / PX_PER_MM };
+  const layers = prints.map((print): PictureLayer | SvgLayer => {
+    if (print.kind === 'glyphs') {
+      const svg = svgOfShapes([print], { box: shown, widthPx, heightPx, href: () => null });
+      return { kind: 'svg', svg, leftPx: 0, topPx: 0 };
+    }
+    return {
       kind: 'picture',
-      path: artFiles().pathOf(image.sha256),
-      widthPx: image.widthPx,
-      heightPx: image.heightPx,
-      crop: artOf(image, art).inkBox,
-      matrix: composed(toFile, image.matrix),
-    }),
-  );
+      path: artFiles().pathOf(print.sha256),
+      widthPx: print.widthPx,
+      heightPx: print.heightPx,
+      crop: artOf(print, art).inkBox,
+      matrix: composed(toFile, print.matrix),
+    };
+  });
   const request: ComposeRequest = {
     widthPx,
     heightPx,

@@ -1,10 +1,12 @@
-import { artOf } from '@/lib/domain/layout/print-content';
+import type { Print } from '@/lib/domain/layout/document';
+import { artOf, letteringOf } from '@/lib/domain/layout/print-content';
 import { groupFor } from '@/lib/domain/layout/sizes';
+import { fieldsIn } from '@/lib/domain/lettering/lettering-text';
 import type { Envelope } from '@/lib/domain/revision/envelope';
 import { defaultLocale, isLocale } from '@/lib/messages/locales';
 import { translatorFor } from '@/lib/messages/translator';
 import { reader } from '../db/database';
-import { type PrintFile, printPng } from '../draw/print-png';
+import { isPrint, type PrintFile, printPng } from '../draw/print-png';
 import { revisionPicture } from '../draw/revision-picture';
 import { revisionView } from './revision-view';
 import { sealedRevision, sealedScene } from './sealed-files';
@@ -55,7 +57,8 @@ export async function sealedFile(revisionId: string): Promise<NamedFile | null> 
 
 /**
  * The print file of one print in one of its size groups: the box of its ink at 300 px per inch, from the sealed drawing
- * of the first size in the group. Null when the revision has no such print or group.
+ * of the first size in the group. Null when the revision has no such print or group, and for lettering that says something
+ * else for each person: samples are not for printing.
  */
 export async function printFile(
   revisionId: string,
@@ -64,7 +67,7 @@ export async function printFile(
 ): Promise<(NamedFile & PrintFile) | null> {
   const envelope = (await sealedRevision(revisionId))?.envelope;
   const print = envelope?.layout.prints.find((each) => each.printId === printId);
-  if (!(envelope && print)) return null;
+  if (!(envelope && print) || isPersonal(print)) return null;
   const scenes = await reader().revisionScene.findMany({
     where: { revisionId, side: print.side, garment: { in: print.garmentIds }, line: '' },
     orderBy: { id: 'asc' },
@@ -72,15 +75,19 @@ export async function printFile(
   });
   const drawn = scenes.find(({ blank, size }) => groupFor(print, { blankId: blank, sizeId: size }).groupId === groupId);
   const scene = drawn && (await sealedScene(revisionId, drawn.hash));
-  const image = scene?.shapes.find((shape) => shape.kind === 'image' && shape.printId === printId);
+  const shape = scene?.shapes.filter(isPrint).find((each) => each.printId === printId);
+  if (!shape) return null;
   const art = artOf(print);
-  if (image?.kind !== 'image' || !art) return null;
-  const made = await printPng(image, [art]);
+  const made = await printPng(shape, art ? [art] : []);
   return {
     ...made,
     bytes: made.png,
     fileName: `${fileWords(envelope)} ${print.name} ${made.widthPx}x${made.heightPx}.png`,
   };
+}
+
+function isPersonal(print: Print): boolean {
+  return fieldsIn(letteringOf(print)?.lines ?? []).length > 0;
 }
 
 /** Job and revision as part of a file name: letters, digits, spaces and a few marks that every system takes. */
