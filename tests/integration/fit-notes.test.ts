@@ -33,7 +33,8 @@ function atWidth(inches: number): (layout: LayoutDocument) => LayoutDocument {
 }
 
 async function tooWide(): Promise<{ jobId: string; printId: string }> {
-  const { jobId } = await laidOutJob(maker);
+  // Not soft at that width.
+  const { jobId } = await laidOutJob(maker, { width: 4_400, height: 600 });
   await editDraft(maker, jobId, atWidth(22));
   return { jobId, printId: await printOf(jobId) };
 }

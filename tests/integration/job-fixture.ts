@@ -48,16 +48,19 @@ export function someMaker(): MakerAccess {
   return fields as MakerAccess;
 }
 
-/** A real PNG whose ink is all of it, wide enough to be fair at 22 in unless said otherwise; no two are alike. */
-export async function somePng(width = 4_600): Promise<Buffer> {
+/** A real PNG whose ink is all of it, fair to 12 in unless its size is said; no two are alike. */
+export async function somePng(sizePx = { width: 2_400, height: 2_400 }): Promise<Buffer> {
   const background = { r: randomInt(256), g: randomInt(256), b: randomInt(256), alpha: 1 };
-  return sharp({ create: { width, height: 1_000, channels: 4, background } })
+  return sharp({ create: { ...sizePx, channels: 4, background } })
     .png()
     .toBuffer();
 }
 
 /** A job with a navy crew tee for adults and youths, a full front print on it and twelve ordered. */
-export async function laidOutJob(maker: MakerAccess, artWidthPx?: number): Promise<{ jobId: string; art: ArtView }> {
+export async function laidOutJob(
+  maker: MakerAccess,
+  artPx?: { width: number; height: number },
+): Promise<{ jobId: string; art: ArtView }> {
   const { jobId } = await createJob(maker, {
     customerName: 'Saltmarsh Rowing Club',
     customerEmail: 'crew@example.org',
@@ -66,7 +69,7 @@ export async function laidOutJob(maker: MakerAccess, artWidthPx?: number): Promi
     neededBy: '2027-10-02T16:00',
     notes: '',
   });
-  const png = await somePng(artWidthPx);
+  const png = await somePng(artPx);
   const received = await receiveArt({
     jobId,
     name: 'crest.png',

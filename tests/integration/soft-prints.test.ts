@@ -38,7 +38,7 @@ async function sealedMarks(revisionId: string) {
 describe('a print that comes out soft', () => {
   // Common practice, no source: soft under 200 px to a printed inch. 1000 px are 200 at 5 in.
   it('is not sent before it is made smaller or gone ahead with', async () => {
-    const { jobId } = await laidOutJob(maker, 1_000);
+    const { jobId } = await laidOutJob(maker, { width: 1_000, height: 800 });
     await everyPrint(jobId, atWidth(5.125));
     expect(await sendNow(maker, jobId)).toEqual({ ok: false, reason: 'softPrints' });
     expect(await reader().revision.count({ where: { jobId } })).toBe(0);
@@ -49,7 +49,7 @@ describe('a print that comes out soft', () => {
   });
 
   it('is sent when gone ahead with, and said yes to only with a tick of its own', async () => {
-    const { jobId } = await laidOutJob(maker, 1_000);
+    const { jobId } = await laidOutJob(maker, { width: 1_000, height: 800 });
     await everyPrint(jobId, (print) => ({ ...atWidth(8)(print), goAheadSoft: true }));
     const sent = await sendNow(maker, jobId);
     if (!sent.ok) throw new Error(sent.reason);
@@ -70,7 +70,7 @@ describe('a print that comes out soft', () => {
   });
 
   it('seals no mark on a print that is not soft, and asks for no fifth tick then', async () => {
-    const { jobId } = await laidOutJob(maker, 1_000);
+    const { jobId } = await laidOutJob(maker, { width: 1_000, height: 800 });
     await everyPrint(jobId, (print) => ({ ...atWidth(4)(print), goAheadSoft: true }));
     const sent = await sendNow(maker, jobId);
     if (!sent.ok) throw new Error(sent.reason);
