@@ -1,27 +1,25 @@
 import { readFile } from 'node:fs/promises';
-import { type PDFiumDocument, PDFiumLibrary, type PDFiumPage } from '@hyzyla/pdfium';
+import type { PDFiumDocument, PDFiumLibrary, PDFiumPage } from '@hyzyla/pdfium';
 import type { ArtNote } from '@/lib/domain/art/art-notes';
 import { usesForeignFont } from './pdf-fonts';
+import { MOST_HEAP_BYTES, openPdfium } from './pdfium';
 import type { Pixels } from './quiet-sharp';
 import { drawnSize } from './svg-size';
 
 export type UnpackedPdf =
   | { readonly ok: true; readonly pixels: Pixels; readonly notes: ArtNote[] }
-  | { readonly ok: false; readonly reason: 'damaged' | 'pdfLocked' | 'nothingToPrint' };
+  | { readonly ok: false; readonly reason: 'damaged' | 'pdfLocked' | 'tooInvolved' };
 
 /** A PDF's own unit (ISO 32000-1, section 8.3.2.3): 1 pt = 1/72 in. */
 const PT_PER_INCH = 72;
 
 /** Draws the first page of a PDF once, large, on nothing: paper is not part of the art. */
-export async function unpackPdf(path: string): Promise<UnpackedPdf> {
+export async function unpackPdf(path: string, mostHeapBytes = MOST_HEAP_BYTES): Promise<UnpackedPdf> {
   const bytes = await readFile(path);
-  const library = await PDFiumLibrary.init();
-  try {
-    const opened = await open(library, bytes);
-    return opened.ok ? await drawFirstPage(opened.document) : opened;
-  } finally {
-    library.destroy();
-  }
+  const { library, ranOut } = await openPdfium(mostHeapBytes);
+  const opened = await open(library, bytes);
+  const unpacked = opened.ok ? await drawFirstPage(opened.document) : opened;
+  return ranOut() ? { ok: false, reason: 'tooInvolved' } : unpacked;
 }
 
 type Opened =
@@ -49,8 +47,6 @@ async function drawFirstPage(document: PDFiumDocument): Promise<UnpackedPdf> {
     return pixels ? { ok: true, pixels, notes } : { ok: false, reason: 'damaged' };
   } catch {
     return { ok: false, reason: 'damaged' };
-  } finally {
-    document.destroy();
   }
 }
 

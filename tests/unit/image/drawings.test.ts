@@ -4,6 +4,7 @@ import type { AddressInfo } from 'node:net';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { fileKind } from '@/lib/server/image/file-kind';
 import { type UnpackedArt, unpackArt } from '@/lib/server/image/unpack-art';
+import { unpackPdf } from '@/lib/server/image/unpack-pdf';
 import { type Scratch, scratchFolder } from './scratch-folder';
 import { type PdfPage, pdf } from './small-pdf';
 
@@ -220,6 +221,12 @@ describe('a PDF', () => {
     const lettered: PdfPage = { ...bar, content: 'BT /F1 40 Tf 400 20 Td (Otterbank) Tj ET' };
     const page = await unpackArt(scratch.keep(pdf([lettered])), 'application/pdf');
     expect(page).toMatchObject({ ok: true, notes: ['fontsReplaced'] });
+  });
+
+  it('that draws itself in itself without end is refused before it fills the memory', async () => {
+    // Twelve forms, each drawn ten times by the one before (ISO 32000-1, 8.10): a million million rectangles.
+    const nested = scratch.keep(pdf([{ ...bar, content: '/X0 Do' }], 12));
+    expect(await unpackPdf(nested, 64 * 1024 * 1024)).toEqual({ ok: false, reason: 'tooInvolved' });
   });
 
   it('is refused when it is locked, cut off or none', async () => {
