@@ -17,6 +17,7 @@ export type GarmentRefusal =
   | 'tooManyBlanks'
   | 'lastBlank'
   | 'counted'
+  | 'countsFollowList'
   | 'countedSizesGone'
   | 'placeDoesNotSuit'
   | 'tooManyGroups';

@@ -41,7 +41,11 @@ export function readingCard(tape: Tape, { isCentred, viewport, isSmall, corners 
   // The lowest tape has the whole garment under it.
   const isLowest = tape.reading === 'across' || isCentred;
   const isRoomUnder = isLowest || ROOM_UNDER_MM * tape.scale * viewport.pxPerMm >= card.height + 12;
-  return { card, at: readingPlace(tape, viewport, card, TAPE_WIDTH_MM * tape.scale, { corners, isRoomUnder }) };
+  const isBeside = tape.reading === 'letters';
+  return {
+    card,
+    at: readingPlace(tape, viewport, card, TAPE_WIDTH_MM * tape.scale, { corners, isRoomUnder, isBeside }),
+  };
 }
 
 /** The reading on a tape, typed where it stands. */

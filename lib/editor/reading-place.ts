@@ -10,6 +10,14 @@ const CORNER_PX = 16;
 
 type SizePx = { readonly width: number; readonly height: number };
 
+/** What a card has to do with what lies around its tape. */
+type Around = {
+  readonly corners?: readonly Point[];
+  readonly isRoomUnder?: boolean;
+  /** It stands beside an upright tape whatever its length: what is measured lies close by. */
+  readonly isBeside?: boolean;
+};
+
 /**
  * Where the middle of a tape's card goes on the paper, CSS pixels: across the middle of the tape; beside an upright tape,
  * or under a level one, that is too short to carry it and still show (beside a level one too where there is no room under
@@ -20,23 +28,27 @@ export function readingPlace(
   viewport: Viewport,
   card: SizePx,
   tapeWidthMm: number,
-  { corners = [], isRoomUnder = true }: { corners?: readonly Point[]; isRoomUnder?: boolean } = {},
+  { corners = [], isRoomUnder = true, isBeside = false }: Around = {},
 ): Point {
   const from = pxAt(viewport, tape.from);
   const to = pxAt(viewport, tape.to);
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
   const upright = Math.abs(to.x - from.x) < 0.5;
   const lengthPx = Math.hypot(to.x - from.x, to.y - from.y);
-  if (lengthPx - (upright ? card.height : card.width) >= TAPE_SHOWING_PX) return middle;
+  if (!isBeside && lengthPx - (upright ? card.height : card.width) >= TAPE_SHOWING_PX) return middle;
   const aside = (tapeWidthMm * viewport.pxPerMm) / 2 + ASIDE_PX;
   if (!upright && isRoomUnder) return { x: middle.x, y: middle.y + aside + card.height / 2 };
-  const outwards = tape.from.x + tape.to.x >= 0 ? 1 : -1;
+  const outwards = tape.from.x + tape.to.x >= (isBeside ? 2 * middleOf(corners) : 0) ? 1 : -1;
   const reach = upright ? aside : lengthPx / 2 + ASIDE_PX;
   const beside = { x: middle.x + outwards * (reach + card.width / 2), y: middle.y };
   return corners
     .map((corner) => pxAt(viewport, corner))
     .sort((a, b) => outwards * (a.x - b.x))
     .reduce((at, corner) => clearOf(at, corner, card, outwards), beside);
+}
+
+function middleOf(corners: readonly Point[]): number {
+  return corners.length === 0 ? 0 : corners.reduce((sum, { x }) => sum + x, 0) / corners.length;
 }
 
 /** Lifted above a corner that it would cover where a little is enough, set beyond it otherwise. */

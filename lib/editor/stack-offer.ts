@@ -24,12 +24,12 @@ export function stackOffer(state: Pick<TableState, 'layout' | 'selection' | 'typ
   const { print, garment, flat } = chosen;
   const offered = sizeOf(garment, state.selection.size);
   const middleOf = (each: Print) => {
-    const { y, height } = placedPrint(each, keyOf(offered), flat, state.type?.longest).readBox;
+    const { y, height } = placedPrint(each, keyOf(offered), flat, state.type?.sample).readBox;
     return y + height / 2;
   };
   const offers = printsOn(state.layout, { garmentId: garment.garmentId, side: print.side })
     .filter((upper) => canKeepUnder(state.layout, print, upper) && middleOf(upper) < middleOf(print))
-    .map((upper) => ({ upper, gapUm: gapOnSize(upper, print, offered, state.type?.longest) }))
+    .map((upper) => ({ upper, gapUm: gapOnSize(upper, print, offered, state.type?.sample) }))
     .filter(({ gapUm }) => gapUm <= FURTHEST_GAP_UM)
     .sort((a, b) => a.gapUm - b.gapUm);
   const [nearest] = offers;

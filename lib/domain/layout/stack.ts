@@ -19,7 +19,8 @@ const USUALLY_UNDER: Readonly<Partial<Record<LocationId, LocationId>>> = {
  * The layout after an edit with every stack laid anew: a print that keeps under another follows that one's foot at its gap,
  * size by size, on the trade's step (a drop within half a step of it stays). Where the lower one itself was moved, its gap
  * follows. One that went elsewhere, or whose upper is gone, is let go; one that came to a location that usually lies under
- * another's print keeps under that. The very same layout when nothing moves. Lettering is set as `setType` sets it.
+ * another's print keeps under that. The very same layout when nothing moves. Lettering is set as `setType` sets it: with
+ * samples, since a long name that is set lower must not draw the number up for everybody.
  */
 export function restacked(
   before: Layout,

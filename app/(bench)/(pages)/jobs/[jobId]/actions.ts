@@ -43,6 +43,8 @@ export async function countsAction(
   const { typed, mistakes, counts } = readCounts(sent);
   if (Object.keys(mistakes).length > 0) return mistaken(typed, mistakes);
   const count = editingGarment(garmentId, (layout) => {
+    // The page may have been open since before anybody was on the list.
+    if (layout.people.lines.length > 0) return { ok: false as const, reason: 'countsFollowList' as const };
     const offered = offeredSizes(garmentOf(layout, garmentId)).map(keyOf);
     const known = counts.filter((count) => offered.some((key) => sameSize(key, count)));
     return setCounts(layout, garmentId, known);

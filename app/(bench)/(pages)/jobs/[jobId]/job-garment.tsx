@@ -42,6 +42,7 @@ export async function JobGarment({ maker, shop, job, garment, blanks, offered }:
   const readings = translatorFor(locale, 'readings');
   const { garmentId, name, cloth } = garment;
   const { jobId, locked } = job;
+  const hasPeople = job.draft.layout.people.lines.length > 0;
   const shown = sizeToDraw(garment);
   const offer = await clothOfferOf(maker, garment);
   const photographs = await garmentPhotographs(maker, locale, jobId, garment);
@@ -98,8 +99,11 @@ export async function JobGarment({ maker, shop, job, garment, blanks, offered }:
       flats={<GarmentFlats shop={shop} layout={job.draft.layout} garment={garment} shown={shown} />}
       drawnIn={t('shownIn', { size: sizeWords(readings, sizeName(shown)) })}
       counts={
-        locked ? (
-          <p>{countsLine(locale, garment)}</p>
+        locked || hasPeople ? (
+          <>
+            <p>{countsLine(locale, garment)}</p>
+            {hasPeople ? <p>{translatorFor(locale, 'people')('section.countsFollow')}</p> : null}
+          </>
         ) : (
           <CountsForm action={countsAction.bind(null, jobId, garmentId)} blanks={counted} />
         )

@@ -27,6 +27,7 @@ import { timeWords } from '../../time-words';
 import { reopenAction } from './actions';
 import { ArtLinkSection } from './art-link-section';
 import { GarmentSection } from './garment-section';
+import { PeopleSection } from './people-section';
 import { primaryAction } from './primary-action';
 import { shownArt } from './shown-art';
 import { shownHistory } from './shown-history';
@@ -54,6 +55,7 @@ export default async function JobPage({ params }: JobPageProps) {
         main={
           <>
             <GarmentSection maker={maker} shop={shop} job={job} />
+            <PeopleSection shop={shop} job={job} />
             <PageSection id="art" title={t('art.title')}>
               {job.art.length === 0 ? <p>{t('art.none')}</p> : null}
               <ArtList art={shownArt(shop.locale, shop.unit, jobId, job.art, layout)} />
