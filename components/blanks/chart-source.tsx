@@ -12,7 +12,7 @@ import { TextArea } from '../ui/text-area';
 import { TextField } from '../ui/text-field';
 import { ChartReadingSummary } from './chart-reading-summary';
 import styles from './chart-source.module.css';
-import { readFileText } from './read-file-text';
+import { readFileText } from '../ui/read-file-text';
 import type { ChartInHand } from './use-chart';
 
 const UNITS = ['auto', 'in', 'cm'] as const;

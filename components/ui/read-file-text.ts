@@ -1,4 +1,4 @@
-/** Most bytes of a file that is taken for a chart. */
+/** Most bytes of a text file that is taken in. */
 const MOST_BYTES = 1_000_000;
 
 export type FileText =
