@@ -106,6 +106,19 @@ describe('a link to hand in art', () => {
     expect(await verifyRecord(jobId)).toMatchObject({ ok: true });
   });
 
+  it('keeps nothing of a picture when whoever sends it stops while it is read', async () => {
+    const bytes = readFileSync('prisma/demo/heron-crest.png');
+    const stopping = new AbortController();
+    async function* thenStop(): AsyncGenerator<Uint8Array> {
+      yield bytes;
+      stopping.abort();
+    }
+    const sending = { name: 'a.png', declaredLength: bytes.length, body: thenStop(), signal: stopping.signal };
+    const before = await listArt(jobId);
+    expect(await receiveFromCustomer(await opened(), sending, now)).toEqual({ ok: false, reason: 'cutShort' });
+    expect(await listArt(jobId)).toEqual(before);
+  });
+
   it('takes no more than so many for a job', async () => {
     const access = await opened();
     for (let count = 1; count < MOST_CUSTOMER_PICTURES; count += 1) {
