@@ -19,7 +19,7 @@ const MOST_BOXES = 500;
  * The colours of the ink, most of it first. Shares are of all firm ink, so that they may add up to less than 1. `ground` is
  * the colour it lies on, with which lines too fine to have an inside are mixed.
  */
-export function inkColours(tally: Tally, ground: Rgb | null): InkColour[] {
+export function inkColours(tally: Tally, ground: Rgb | null = null): InkColour[] {
   const { boxes, mixed } = boxesToCount(tally);
   return clusters(boxes, ONE_INK, mixed ? ground : null)
     .slice(0, MOST_COLOURS)
@@ -27,7 +27,7 @@ export function inkColours(tally: Tally, ground: Rgb | null): InkColour[] {
 }
 
 /** The colour of art that has only one; null otherwise. */
-export function oneColour(tally: Tally, ground: Rgb | null): string | null {
+export function oneColour(tally: Tally, ground: Rgb | null = null): string | null {
   const { boxes, mixed } = boxesToCount(tally);
   if (boxes.total === 0) return null;
   const [most] = clusters(boxes, ONE_COLOUR_ART, mixed ? ground : null);
