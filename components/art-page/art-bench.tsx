@@ -108,7 +108,17 @@ export function ArtBench({
       );
     }
     // Read out what is in hand now; on a phone it lies below the picture.
-    requestAnimationFrame(() => slip.current?.querySelector<HTMLElement>('#in-hand-title')?.focus());
+    focusSlip('#in-hand-title');
+  }
+
+  /** The panel of a step goes with it: whoever was in it must not be left nowhere. */
+  function close(next: (bench: MendBench) => MendBench): void {
+    setBench(next);
+    focusSlip('#findings-title');
+  }
+
+  function focusSlip(title: string): void {
+    requestAnimationFrame(() => slip.current?.querySelector<HTMLElement>(title)?.focus());
   }
 
   function step(to: MendStep | null): void {
@@ -117,7 +127,7 @@ export function ArtBench({
 
   function keys(event: KeyboardEvent): void {
     const isText = event.target instanceof HTMLInputElement && event.target.type === 'text';
-    if (event.key === 'Escape' && inHand) step(null);
+    if (event.key === 'Escape' && inHand) close((now) => withInHand(now, null));
     if (isText || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
     event.preventDefault();
     setBench(event.shiftKey ? redoneStep : undoneStep);
@@ -138,7 +148,7 @@ export function ArtBench({
           refusalWords={refusalWords}
           onBoxInHand={setBoxInHand}
           onStep={step}
-          onLeave={() => step(null)}
+          onLeave={() => close((now) => withInHand(now, null))}
           onPoint={(at) => inHand?.mend === 'knockOut' && step(withPoint(inHand, at))}
           onDraw={(from, to, isDone) => {
             if (!pictures.given) return;
@@ -173,13 +183,13 @@ export function ArtBench({
             boxInHand={boxInHand}
             onBoxInHand={setBoxInHand}
             onStep={(change) => setBench((now) => withChange(now, change))}
-            onTake={() => setBench(takenStep)}
-            onLeave={() => step(null)}
+            onTake={() => close(takenStep)}
+            onLeave={() => close((now) => withInHand(now, null))}
           />
         ) : (
           <>
             <section aria-labelledby="findings-title" className={styles.findings}>
-              <h2 id="findings-title" className={styles.title}>
+              <h2 id="findings-title" tabIndex={-1} className={styles.title}>
                 {t('findings.title')}
               </h2>
               <WidthField widthUm={widthUm} unit={unit} laidOut={widthsOf(prints)} onWidth={setWidthUm} />

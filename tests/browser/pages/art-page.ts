@@ -4,9 +4,14 @@ import type { Locator, Page } from '@playwright/test';
 export class ArtPage {
   constructor(readonly page: Page) {}
 
+  /** The way to the page of a picture, on the job's page: `Look and mend: crest.png`. */
+  linkTo(picture: string): Locator {
+    return this.page.getByRole('link', { name: new RegExp(`: ${picture.replaceAll('.', '\\.')}$`) });
+  }
+
   /** From the job's page. */
   async open(picture: string): Promise<void> {
-    await this.page.getByRole('link', { name: new RegExp(`: ${picture.replaceAll('.', '\\.')}$`) }).click();
+    await this.linkTo(picture).click();
     await this.page.getByRole('heading', { level: 1, name: picture }).waitFor();
   }
 
