@@ -20,6 +20,7 @@ import { OverlapLines } from './overlap-lines';
 import { PersonSelect } from './person-select';
 import { PrintActs } from './print-acts';
 import { PrintGarments } from './print-garments';
+import { SizeGroupList } from './size-group-list';
 import { NameField, ReadingFields } from './slip-fields';
 import styles from './slips.module.css';
 import { StackLine } from './stack-line';
