@@ -36,6 +36,8 @@ const outsideParts = [
   { part: 'sharp', packages: ['sharp'], home: '^lib/server/image/' },
   { part: 'vectorizer', packages: ['@neplex/[^/]+'], home: '^lib/server/image/' },
   { part: 'file-type', packages: ['file-type'], home: '^lib/server/image/' },
+  { part: 'PDFium', packages: ['@hyzyla/[^/]+'], home: '^lib/server/image/' },
+  { part: 'XML and CSS parsers', packages: ['saxes', 'css-tree'], home: '^lib/server/image/' },
   {
     part: 'harfbuzz',
     packages: ['harfbuzzjs'],
