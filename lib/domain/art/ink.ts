@@ -26,29 +26,35 @@ export function inkOfPixels(rgba: Uint8Array, widthPx: number, heightPx: number)
   if (rgba.length !== widthPx * heightPx * 4) {
     throw new Error(`inkOfPixels: ${rgba.length} bytes for ${widthPx} × ${heightPx} px`);
   }
-  const corners: Point[] = [];
+  // Alpha is a word's highest byte, so that a whole word tells whether its pixel prints.
+  const whole = rgba.byteOffset % 4 === 0 ? rgba : rgba.slice();
+  const words = new Uint32Array(whole.buffer, whole.byteOffset, widthPx * heightPx);
+  const [leftSide, rightSide] = [hullSide(heightPx, 1), hullSide(heightPx, -1)];
   let [left, right, top, bottom] = [widthPx, 0, heightPx, 0];
   let anyClear = false;
   for (let y = 0; y < heightPx; y += 1) {
-    const row = y * widthPx * 4 + 3;
-    const end = row + widthPx * 4;
+    const row = y * widthPx;
+    const end = row + widthPx;
     let first = row;
-    while (first < end && (rgba[first] ?? 0) < INK_ALPHA) first += 4;
+    while (first < end && (words[first] as number) < INK_WORD) first += 1;
     anyClear ||= first > row;
     if (first >= end) continue;
-    let last = end - 4;
-    while ((rgba[last] ?? 0) < INK_ALPHA) last -= 4;
-    anyClear ||= last < end - 4 || hasClear(rgba, first, last);
-    const from = (first - row) / 4;
-    const to = (last - row) / 4 + 1;
-    corners.push({ x: from, y }, { x: to, y }, { x: from, y: y + 1 }, { x: to, y: y + 1 });
+    let last = end - 1;
+    while ((words[last] as number) < INK_WORD) last -= 1;
+    anyClear ||= last < end - 1 || hasClear(words, first, last);
+    const from = first - row;
+    const to = last - row + 1;
+    leftSide.add(from, y);
+    leftSide.add(from, y + 1);
+    rightSide.add(to, y);
+    rightSide.add(to, y + 1);
     left = Math.min(left, from);
     right = Math.max(right, to);
     top = Math.min(top, y);
     bottom = y + 1;
   }
-  if (corners.length === 0) return null;
-  const hull = withFewCorners(convexHull(corners), MOST_HULL_CORNERS);
+  if (bottom === 0) return null;
+  const hull = withFewCorners(convexHull([...leftSide.corners(), ...rightSide.corners()]), MOST_HULL_CORNERS);
   return {
     inkBox: { x: left, y: top, width: right - left, height: bottom - top },
     inkHull: hull.map(({ x, y }) => [x, y]),
@@ -56,9 +62,32 @@ export function inkOfPixels(rgba: Uint8Array, widthPx: number, heightPx: number)
   };
 }
 
-function hasClear(rgba: Uint8Array, firstAlpha: number, lastAlpha: number): boolean {
-  for (let index = firstAlpha; index <= lastAlpha; index += 4) if ((rgba[index] ?? 0) < INK_ALPHA) return true;
+const INK_WORD = INK_ALPHA * 0x1000000;
+
+function hasClear(words: Uint32Array, first: number, last: number): boolean {
+  for (let index = first; index <= last; index += 1) if ((words[index] as number) < INK_WORD) return true;
   return false;
+}
+
+/** One side of a hull, built from corners that come downwards: those that a straight line passes by are dropped at once. */
+function hullSide(heightPx: number, outward: 1 | -1): { add: (x: number, y: number) => void; corners: () => Point[] } {
+  const xs = new Int32Array(2 * heightPx);
+  const ys = new Int32Array(2 * heightPx);
+  let count = 0;
+  return {
+    add: (x, y) => {
+      while (count >= 2) {
+        const [ax, ay] = [xs[count - 2] as number, ys[count - 2] as number];
+        const [bx, by] = [xs[count - 1] as number, ys[count - 1] as number];
+        if (outward * ((bx - ax) * (y - ay) - (by - ay) * (x - ax)) < 0) break;
+        count -= 1;
+      }
+      xs[count] = x;
+      ys[count] = y;
+      count += 1;
+    },
+    corners: () => Array.from({ length: count }, (_, index) => ({ x: xs[index] as number, y: ys[index] as number })),
+  };
 }
 
 /**

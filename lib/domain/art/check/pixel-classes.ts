@@ -68,16 +68,25 @@ export type RunSink = {
   readonly endRow: (y: number) => void;
 };
 
-/** Walks the pixels of an area once. Coordinates are those of the whole picture. */
-export function walkRuns({ words, widthPx }: PixelWords, area: Spot, backing: BackingRule | null, sink: RunSink): void {
+/**
+ * Walks the pixels of an area once, or only those of every so many rows and columns. Coordinates are those of the whole
+ * picture.
+ */
+export function walkRuns(
+  { words, widthPx }: PixelWords,
+  area: Spot,
+  backing: BackingRule | null,
+  every: number,
+  sink: RunSink,
+): void {
   const endX = area.x + area.width;
   const endY = area.y + area.height;
-  for (let y = area.y; y < endY; y += 1) {
+  for (let y = area.y; y < endY; y += every) {
     const row = y * widthPx;
     let start = area.x;
     let before = words[row + start] as number;
     let kind = classOf(before, backing);
-    for (let x = start + 1; x < endX; x += 1) {
+    for (let x = start + every; x < endX; x += every) {
       const word = words[row + x] as number;
       if (word === before) continue;
       before = word;

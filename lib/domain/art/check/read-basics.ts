@@ -23,6 +23,8 @@ export type Basics = BasicFacts & {
 
 /** An enclosed place of the backing's colour is worth a click from here on: less is a JPEG's noise. */
 const LEAST_ENCLOSED_PX = 12;
+/** A photograph's backing is not measured to a pixel where there are more than so many. */
+const COARSE_FROM_PX = 4_000_000;
 /** Half-clear ink is looked into when there is more of it than smooth edges have. */
 const HALF_CLEAR_SHARE = 0.002;
 
@@ -56,6 +58,7 @@ function readOn(words: PixelWords, area: Spot, rim: Ground | null, ink: Ink): Om
           backing: rule,
           smallPx: speckPx(longPx),
           enclosedPx: Math.max(LEAST_ENCLOSED_PX, (longPx / 400) ** 2),
+          every: rule && look === 'photograph' && areaPx > COARSE_FROM_PX ? 2 : 1,
           withSolid: !rule && tally.halfClear > HALF_CLEAR_SHARE * tally.ink,
         })
       : null;
@@ -65,7 +68,7 @@ function readOn(words: PixelWords, area: Spot, rim: Ground | null, ink: Ink): Om
     words,
     area,
     scan,
-    inkPx: scan?.inkPx ?? areaPx,
+    inkPx: scan && ink.anyClear ? scan.inkPx : areaPx,
     look,
     backing,
     colours,

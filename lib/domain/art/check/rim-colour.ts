@@ -28,8 +28,8 @@ function rimOf(
   { x, y, width, height }: Spot,
 ): [number[], number[], number[], number[]] {
   const at = (px: number, py: number) => words[py * widthPx + px] ?? 0;
-  const across = Array.from({ length: width }, (_, index) => x + index);
-  const down = Array.from({ length: height }, (_, index) => y + index);
+  const across = evenly(width).map((index) => x + index);
+  const down = evenly(height).map((index) => y + index);
   return [
     across.map((px) => at(px, y)),
     down.map((py) => at(x + width - 1, py)),
@@ -38,11 +38,18 @@ function rimOf(
   ];
 }
 
+/** As many pixels of a side as are looked at, its two ends among them. */
+const MOST_OF_A_SIDE = 1_000;
+
+function evenly(length: number): number[] {
+  const count = Math.min(length, MOST_OF_A_SIDE);
+  return Array.from({ length: count }, (_, index) => Math.round((index * (length - 1)) / Math.max(1, count - 1)));
+}
+
 /** The colour that most of the solid pixels round an area's rim have; null where none of them is solid. */
 export function rimColour(pixels: PixelWords, area: Spot): RimColour | null {
   const sides = rimOf(pixels, area);
-  const rim = sides.flat();
-  const solid = rim.filter((word) => word >>> 24 >= RIM_ALPHA);
+  const solid = sides.flat().filter((word) => word >>> 24 >= RIM_ALPHA);
   if (solid.length === 0) return null;
 
   let colour = commonest(solid);
@@ -58,7 +65,7 @@ export function rimColour(pixels: PixelWords, area: Spot): RimColour | null {
     red,
     green,
     blue,
-    share: members.length / rim.length,
+    share: (area.width * (top + bottom) + area.height * (left + right)) / (2 * (area.width + area.height)),
     sideShares: [top, right, bottom, left],
     corners: corners.filter((word) => word !== undefined && has(word)).length,
     spread: differences[Math.floor(differences.length * 0.95)] ?? 0,
@@ -72,7 +79,7 @@ function hasColour(word: number, [red, green, blue]: Rgb): boolean {
   return channelDifference(word, red, green, blue) <= ONE_COLOUR;
 }
 
-/** Where the rim's colours crowd: the middle of the fullest of 16 × 16 × 16 boxes, each counted with its neighbours. */
+/** Where the rim's colours crowd: the middle of the fullest of 16 × 16 × 16 boxes. */
 function commonest(words: readonly number[]): Rgb {
   const counts = new Map<number, number>();
   for (const word of words) {

@@ -28,6 +28,8 @@ export type ScanOptions = {
   /** Least pixels of an enclosed place that is kept. */
   readonly enclosedPx: number;
   readonly withSolid: boolean;
+  /** Looks at every so many rows and columns only: 2 for what is not measured to a pixel. */
+  readonly every: number;
 };
 
 /** Noise has no end of small areas; more than so many say no more. */
@@ -36,7 +38,7 @@ const MOST_ENCLOSED = 400;
 
 /** Walks all pixels of an area once: counts them, joins them, and marks them on grids for what is measured later. */
 export function scanArea(pixels: PixelWords, area: Spot, options: ScanOptions): AreaScan {
-  const { backing, smallPx, enclosedPx, withSolid } = options;
+  const { backing, smallPx, enclosedPx, withSolid, every } = options;
   const scale = cellScale(area);
   const [firm, open] = [emptyGrid(area, scale), emptyGrid(area, scale)];
   const solid = withSolid ? emptyGrid(area, scale) : null;
@@ -56,9 +58,9 @@ export function scanArea(pixels: PixelWords, area: Spot, options: ScanOptions): 
   const ground = joinRuns(area.width, {
     byCorners: false,
     whenWhole: (left, top, right, bottom, areaPx) => {
-      if (left === area.x || top === area.y || right === endX || bottom === endY) joinedPx += areaPx;
-      else if (areaPx >= enclosedPx) {
-        enclosed.push({ x: left, y: top, width: right - left, height: bottom - top, areaPx });
+      if (left === area.x || top === area.y || right === endX || bottom > endY - every) joinedPx += areaPx * every;
+      else if (areaPx * every >= enclosedPx) {
+        enclosed.push({ x: left, y: top, width: right - left, height: bottom - top, areaPx: areaPx * every });
         if (enclosed.length >= 2 * MOST_ENCLOSED) keepLargest(enclosed, MOST_ENCLOSED);
       }
     },
@@ -67,9 +69,9 @@ export function scanArea(pixels: PixelWords, area: Spot, options: ScanOptions): 
   // Drawn pixels change from faint to firm at every edge, and are one run all the same.
   let drawnFrom = -1;
   let drawnTo = -1;
-  walkRuns(pixels, area, backing, {
+  walkRuns(pixels, area, backing, every, {
     run: (kind, start, end, y) => {
-      if (kind !== CLEAR) inkPx += end - start;
+      if (kind !== CLEAR) inkPx += (end - start) * every;
       if (kind === CLEAR || kind === BACKING) {
         markRun(open, start, end, y);
         if (kind === BACKING) ground.run(start, end, y);
