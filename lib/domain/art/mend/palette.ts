@@ -12,7 +12,7 @@ const ONE_COLOUR = 8;
 const LEAST_SHARE = 0.004;
 
 /** Neighbours this near in every channel lie inside an area and not on its edge. */
-const INSIDE = 12;
+const INSIDE = 16;
 
 /** Rounds of moving the middles: they hardly move after half of these. */
 const ROUNDS = 16;
@@ -54,11 +54,11 @@ function insideColours(picture: MendPicture): Weighted[] {
 function binned({ rgba, widthPx, heightPx }: MendPicture, onlyInside: boolean): Map<number, Bin> {
   const bins = new Map<number, Bin>();
   const step = Math.max(1, Math.round(Math.sqrt((widthPx * heightPx) / SAMPLED)));
-  for (let y = 0; y + 1 < heightPx || (y < heightPx && !onlyInside); y += step) {
-    for (let x = 0; x + 1 < widthPx || (x < widthPx && !onlyInside); x += step) {
+  const rim = onlyInside ? 1 : 0;
+  for (let y = rim; y < heightPx - rim; y += step) {
+    for (let x = rim; x < widthPx - rim; x += step) {
       const at = (y * widthPx + x) * 4;
-      if ((rgba[at + 3] ?? 0) < 250) continue;
-      if (onlyInside && !(alike(rgba, at, at + 4) && alike(rgba, at, at + widthPx * 4))) continue;
+      if ((rgba[at + 3] ?? 0) < 250 || (onlyInside && !isInside(rgba, at, widthPx * 4))) continue;
       const [red, green, blue] = [rgba[at] ?? 0, rgba[at + 1] ?? 0, rgba[at + 2] ?? 0];
       const name = ((red >> 3) << 10) | ((green >> 3) << 5) | (blue >> 3);
       const bin = bins.get(name) ?? { count: 0, red: 0, green: 0, blue: 0 };
@@ -70,6 +70,14 @@ function binned({ rgba, widthPx, heightPx }: MendPicture, onlyInside: boolean): 
     }
   }
   return bins;
+}
+
+/** Whether the eight pixels around show the same area. */
+function isInside(rgba: Uint8Array, at: number, row: number): boolean {
+  for (const down of [-row, 0, row]) {
+    for (const across of [-4, 0, 4]) if (!alike(rgba, at, at + down + across)) return false;
+  }
+  return true;
 }
 
 function alike(rgba: Uint8Array, one: number, other: number): boolean {
