@@ -16,6 +16,7 @@ import { type CarryingPrint, type KeepMend, KeepPanel, type UseOnPrints } from '
 import { withPoint } from './knock-out-fields';
 import {
   backTo,
+  type MendBench,
   recipeOf,
   redoneStep,
   startedBench,
