@@ -81,8 +81,8 @@ describe('thickening', () => {
       // Mean error of the edge, px: what is wrong in area along both sides of 120 px and the ends.
       const wanted = alphasOf(wide);
       const off = alphasOf(grown).map((alpha, index) => Math.abs(alpha - (wanted[index] ?? 0)) / 255);
-      expect(Math.abs(area(grown) - area(wide)) / 260).toBeLessThan(0.15);
-      expect(sum(off) / 260).toBeLessThan(0.2);
+      expect(Math.abs(area(grown) - area(wide)) / 260).toBeLessThan(0.1);
+      expect(sum(off) / 260).toBeLessThan(0.1);
     }
   });
 
