@@ -17,11 +17,13 @@ import { reader, write } from '../db/database';
 import { newId } from '../db/new-id';
 import { editDraft } from '../drafts/drafts';
 import { createJob } from '../jobs/create-job';
+import { loadJob } from '../jobs/load-jobs';
 import { linkToken } from '../links/link-token';
 import { liveLinks, openLink } from '../links/links';
 import { sendRevision } from '../revisions/send-revision';
 import { DEMO, DEMO_CLOTH, DEMO_DAYS, DEMO_SHOP } from './demo-words';
 import { seedBlanks } from './seed-blanks';
+import { seedPeople } from './seed-people';
 
 /** In whose hand the demo's record is: it is loaded before anybody can sign in. */
 const DEMO_MAKER: MakerAccessFields = { userId: 'demo', role: 'owner', name: DEMO_SHOP.name, email: '' };
@@ -31,7 +33,7 @@ const DEMO_ART = join('prisma', 'demo');
 
 /**
  * Loads the demo once, into a database that has no job yet: three blanks, a job whose first look came back with a change
- * and whose second is waiting, and one that is signed off. It goes through the same services the pages use.
+ * and whose second is waiting (with the crews on its list), and one that is signed off. It goes through the same services the pages use.
  */
 export async function loadDemo(): Promise<{ loaded: boolean }> {
   const maker = DEMO_MAKER as MakerAccess;
@@ -68,6 +70,8 @@ async function seedRelay(maker: MakerAccess): Promise<void> {
     const smaller = resized(front, 'Heron crest', (widthUm) => widthUm - umFromInches(1), umFromInches(0.5));
     return withPrint(smaller, crest, 'Small heron', 'backNeck');
   });
+  const { layout } = await workingCopy(maker, jobId);
+  await seedPeople(maker, jobId, layout);
   const first = await send(maker, jobId, relay.firstNote);
   await answer(jobId, first, { word: 'change', words: relay.changeWords, typedName: relay.signer });
   await editDraft(maker, jobId, (layout) =>
@@ -170,9 +174,16 @@ function resized(
   };
 }
 
+/** The working copy of a demo job, with its list. */
+async function workingCopy(maker: MakerAccess, jobId: string) {
+  const job = await loadJob(maker, jobId);
+  if (!job) throw new Error(`demo job ${jobId} is gone`);
+  return job.draft;
+}
+
 async function send(maker: MakerAccess, jobId: string, note: string): Promise<number> {
-  const draft = await reader().draft.findUniqueOrThrow({ where: { jobId } });
-  const sent = await sendRevision(maker, jobId, { draftVersion: draft.version, note, revisionId: newId() }, DEMO_SHOP);
+  const { wholeVersion: draftVersion } = await workingCopy(maker, jobId);
+  const sent = await sendRevision(maker, jobId, { draftVersion, note, revisionId: newId() }, DEMO_SHOP);
   if (!sent.ok) throw new Error(`demo revision: ${sent.reason}`);
   return sent.number;
 }
