@@ -26,6 +26,7 @@ type PeopleEditorProps = {
   thisYear: number;
   makerName: string;
   locked: boolean;
+  firstLineId: string;
   /** Lets what the list comes to stand as what is ordered of a garment. */
   takeCounts: (garmentId: string) => Promise<void>;
 };
@@ -97,6 +98,7 @@ export function PeopleEditor(props: PeopleEditorProps) {
         checks={checks}
         sorting={view.sorting}
         readOnly={locked}
+        firstLineId={props.firstLineId}
         onSort={view.sortBy}
         onEdit={edit}
         onUndo={step}

@@ -21,6 +21,8 @@ type RosterTableProps = {
   checks: readonly ListCheck[];
   sorting: Sorting | null;
   readOnly: boolean;
+  /** The id of the line that can be begun first; made with the page, so that both sides of it agree. */
+  firstLineId: string;
   onSort: (place: string) => void;
   onEdit: (edits: readonly ListEdit[]) => void;
   onUndo: (redo: boolean) => void;
@@ -37,9 +39,9 @@ export function RosterTable(props: RosterTableProps) {
   const body = useRef<HTMLTableSectionElement>(null);
   const latest = useRef({ list, lines, onEdit, onUndo, onPasteList });
   latest.current = { list, lines, onEdit, onUndo, onPasteList };
-  const [begun, setBegun] = useState(() => blankLine());
+  const [begun, setBegun] = useState(() => blankLine(props.firstLineId));
   // The line that was begun is on the list by now: the next one to begin is another.
-  if (list.lines.some(({ personId }) => personId === begun.personId)) setBegun(blankLine());
+  if (list.lines.some(({ personId }) => personId === begun.personId)) setBegun(blankLine(madeId()));
 
   const numbers = useMemo(() => new Map(list.lines.map(({ personId }, at) => [personId, at + 1])), [list.lines]);
   const numberKey = list.lines.map(({ personId }) => personId).join(' ');
@@ -143,6 +145,6 @@ const STEPS: Readonly<Record<Move, readonly [down: number, right: number]>> = {
   right: [0, 1],
 };
 
-function blankLine(): ListLine {
-  return { personId: madeId(), fields: {}, items: [], meant: [], version: 1, confirmed: null };
+function blankLine(personId: string): ListLine {
+  return { personId, fields: {}, items: [], meant: [], version: 1, confirmed: null };
 }

@@ -1,10 +1,11 @@
 import sharp, { type OutputInfo } from 'sharp';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { totalCount } from '@/lib/domain/layout/sizes';
 import { sidesOnLine } from '@/lib/domain/revision/view';
 import { listBlanks } from '@/lib/server/blanks/list-blanks';
 import { reader } from '@/lib/server/db/database';
 import { loadDemo } from '@/lib/server/demo/seed-demo';
-import { listJobs } from '@/lib/server/jobs/load-jobs';
+import { listJobs, loadJob } from '@/lib/server/jobs/load-jobs';
 import { startPictureWork } from '@/lib/server/revisions/picture-work';
 import { pictureOf } from '@/lib/server/revisions/pictures';
 import { pictureToSend, printFile, sealedFile } from '@/lib/server/revisions/revision-files';
@@ -38,6 +39,14 @@ it('puts one job that waits and one that is signed off on the bench, and only on
     ['Autumn relay shirts', 'waiting'],
   ]);
   expect(await loadDemo()).toEqual({ loaded: false });
+});
+
+it('has the crews on the list of the job that waits, with nothing to settle, in agreement with what was ordered', async () => {
+  const relay = (await listJobs(someMaker())).find(({ title }) => title === 'Autumn relay shirts');
+  const job = await loadJob(someMaker(), relay?.jobId ?? '');
+  expect(job?.draft.layout.people.lines).toHaveLength(18);
+  expect(job?.open).toEqual({ findings: 0, stops: 0, unconfirmed: 0 });
+  expect(totalCount(job?.draft.layout.garments ?? [])).toBe(19);
 });
 
 it('has blanks on the list, each with a chart, colours and some on hand', async () => {

@@ -18,11 +18,13 @@ export function fieldFindings(
   { usual, thisYear }: { usual: 'upper' | 'lower' | 'title' | null; thisYear: number },
 ): Finding[] {
   if (text === '') return [];
+  const lookAlikes = lookAlikeFindings(text, kind === 'name');
   return [
     ...spaceFindings(text),
     ...invisibleFindings(text),
-    ...(kind === 'number' ? numberFindings(text) : lookAlikeFindings(text, kind === 'name')),
-    ...(kind === 'name' ? nameFindings(text, usual) : []),
+    ...(kind === 'number' ? numberFindings(text) : lookAlikes),
+    // Capitals of a name that is not what it seems are looked at once it is.
+    ...(kind === 'name' && lookAlikes.length === 0 ? nameFindings(text, usual) : []),
     ...(kind === 'year' ? yearFindings(text, thisYear) : []),
     ...([...text].length > LONGEST_USUAL_FIELD ? [{ code: 'veryLong' as const }] : []),
   ];

@@ -8,6 +8,7 @@ import { FormNotice } from '@/components/ui/form-notice';
 import { LinkButton } from '@/components/ui/link-button';
 import { PageHeading } from '@/components/ui/page-heading';
 import { translatorFor } from '@/lib/messages/translator';
+import { newId } from '@/lib/server/db/new-id';
 import { listHistory } from '@/lib/server/people/list-history';
 import { loadPeople } from '@/lib/server/people/load-people';
 import { requireShop } from '@/lib/server/shop/read-shop';
@@ -49,6 +50,7 @@ export default async function PeoplePage({ params }: PeoplePageProps) {
         thisYear={thisYear}
         makerName={maker.name}
         locked={locked}
+        firstLineId={newId()}
         takeCounts={takeCountsAction.bind(null, jobId)}
       />
       <Disclosure summary={t('history.title')}>
