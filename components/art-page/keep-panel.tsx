@@ -1,3 +1,4 @@
+import { useRouter } from 'next/navigation';
 import { useState, useTransition } from 'react';
 import { useTranslations } from 'use-intl';
 import type { Recipe } from '@/lib/domain/art/mend/recipe';
@@ -13,8 +14,10 @@ export type CarryingPrint = {
   readonly carriesThis: boolean;
 };
 
-/** Keeps a mend, and lays it on the prints where that is wanted. Comes back only with why it could not. */
-export type KeepMend = (recipe: Recipe, useOnPrints: boolean) => Promise<{ reason: string }>;
+/** What came of keeping: where the new picture is found, or a code for why it was not kept. */
+export type Kept = { readonly ok: true; readonly href: string } | { readonly ok: false; readonly reason: string };
+/** Keeps a mend, and lays it on the prints where that is wanted. */
+export type KeepMend = (recipe: Recipe, useOnPrints: boolean) => Promise<Kept>;
 /** Lays the picture of this page on the prints that carry a sister of it. */
 export type UseOnPrints = () => Promise<{ reason: string } | null>;
 
@@ -34,9 +37,17 @@ type KeepPanelProps = {
 /** Keeping what was made as a picture of its own, and using it on the prints. */
 export function KeepPanel({ recipe, waiting, prints, canUse, keep, use, refusalWords }: KeepPanelProps) {
   const t = useTranslations('art-page.keep');
+  const router = useRouter();
   const [refusal, setRefusal] = useState<string | null>(null);
   const [isBusy, start] = useTransition();
   const others = prints.filter(({ carriesThis }) => !carriesThis);
+
+  async function keepAndGo(recipe: Recipe, useOnPrints: boolean): Promise<{ reason: string } | null> {
+    const kept = await keep(recipe, useOnPrints);
+    if (!kept.ok) return kept;
+    router.push(kept.href);
+    return null;
+  }
 
   function run(work: () => Promise<{ reason: string } | null>): void {
     if (isBusy || waiting) return;
@@ -59,11 +70,11 @@ export function KeepPanel({ recipe, waiting, prints, canUse, keep, use, refusalW
               <Button
                 kind="primary"
                 aria-disabled={isBusy || waiting !== null}
-                onClick={() => run(() => keep(recipe, true))}
+                onClick={() => run(() => keepAndGo(recipe, true))}
               >
                 {t('keepAndUse', { count: prints.length })}
               </Button>
-              <Button aria-disabled={isBusy || waiting !== null} onClick={() => run(() => keep(recipe, false))}>
+              <Button aria-disabled={isBusy || waiting !== null} onClick={() => run(() => keepAndGo(recipe, false))}>
                 {t('keep')}
               </Button>
             </>
@@ -71,7 +82,7 @@ export function KeepPanel({ recipe, waiting, prints, canUse, keep, use, refusalW
             <Button
               kind="primary"
               aria-disabled={isBusy || waiting !== null}
-              onClick={() => run(() => keep(recipe, false))}
+              onClick={() => run(() => keepAndGo(recipe, false))}
             >
               {t('keep')}
             </Button>

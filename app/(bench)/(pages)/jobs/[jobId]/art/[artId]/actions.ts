@@ -1,8 +1,8 @@
 'use server';
 
 import { refresh } from 'next/cache';
-import { redirect } from 'next/navigation';
 import { requireMaker } from '@/app/maker';
+import type { Kept } from '@/components/art-page/keep-panel';
 import type { MendName, MendStep, Recipe } from '@/lib/domain/art/mend/recipe';
 import { makeMend } from '@/lib/server/art/mend-art';
 import { suggestedRecipe } from '@/lib/server/art/suggest-mend';
@@ -11,21 +11,21 @@ import type { MakerAccess } from '@/lib/server/auth/maker-access';
 import { loadJob } from '@/lib/server/jobs/load-jobs';
 import { familyOf, printsOfFamily } from './art-family';
 
-/** Keeps a mend as a picture of its own and leads to it; where it is wanted, the prints carry it from now on. */
+/** Keeps a mend as a picture of its own and says where it is found; where it is wanted, the prints carry it from now on. */
 export async function keepMendAction(
   jobId: string,
   uploadId: string,
   recipe: Recipe,
   useOnPrints: boolean,
-): Promise<{ reason: string }> {
+): Promise<Kept> {
   const maker = await requireMaker();
   const made = await makeMend(maker, uploadId, recipe);
-  if (!made.ok) return { reason: made.reason };
+  if (!made.ok) return { ok: false, reason: made.reason };
   const { artId } = made.art;
   const used = useOnPrints ? await layOnPrints(maker, jobId, artId) : { ok: true as const, prints: 0 };
-  if (!used.ok) return { reason: used.reason };
+  if (!used.ok) return { ok: false, reason: used.reason };
   const said = new URLSearchParams({ kept: made.alreadyThere ? 'before' : 'now', prints: String(used.prints) });
-  redirect(`/jobs/${jobId}/art/${artId}?${said}`);
+  return { ok: true, href: `/jobs/${jobId}/art/${artId}?${said}` };
 }
 
 /** Lays a picture on every print that carries another one made from the same upload. */
