@@ -62,7 +62,8 @@ export function TapeReading({
   clothToPx,
 }: TapeReadingProps) {
   const t = useTranslations('table.reading');
-  const { field, sentence } = useReading(tape.reading, chosen, unit, change);
+  const measuredUm = tape.reading === 'letters' ? tape.um : undefined;
+  const { field, sentence } = useReading(tape.reading, chosen, unit, change, 1, measuredUm);
   const { card, at } = readingCard(tape, { isCentred: chosen.group.acrossUm === 0, viewport, isSmall, corners });
   const hasRoom = at.x + card.width / 2 + NOTE_PX < clothToPx;
   const note = tape.reading === 'drop' && hasRoom ? t(`from.${LOCATIONS[chosen.print.locationId].measuredFrom}`) : null;

@@ -2,7 +2,7 @@ import { useTranslations } from 'use-intl';
 import { LOCATIONS } from '@/lib/domain/layout/locations';
 import { startingInk } from '@/lib/domain/layout/starting-groups';
 import { formatLength } from '@/lib/domain/measure/format-length';
-import type { LengthUnit } from '@/lib/domain/measure/length';
+import type { LengthUnit, Micrometres } from '@/lib/domain/measure/length';
 import type { ChosenPrint } from '@/lib/editor/chosen-print';
 import { setAcross, setDrop } from '@/lib/editor/commands/place-print';
 import { setHeight, setLetterHeight, setWidth } from '@/lib/editor/commands/size-print';
@@ -24,7 +24,8 @@ const EXAMPLE: Record<LengthUnit, string> = { in: '3 1/2', cm: '9' };
 
 /**
  * One reading of the print in hand as a field: shows it with its unit, follows it live, sets what is typed. `way` is the
- * side a distance across is meant for while the print still lies on the centre line.
+ * side a distance across is meant for while the print still lies on the centre line; `measuredUm` what it comes to where
+ * that is less than what was asked for: letters that had to be set lower.
  */
 export function useReading(
   name: ReadingName,
@@ -32,10 +33,11 @@ export function useReading(
   unit: LengthUnit,
   change: Change,
   way: 1 | -1 = 1,
+  measuredUm?: Micrometres,
 ) {
   const t = useTranslations('table.refused');
   const present = presentReading(name, startingInk(print.content), group, LOCATIONS[print.locationId].direction);
-  const shownUm = present.sign * present.um + 0;
+  const shownUm = measuredUm ?? present.sign * present.um + 0;
 
   function apply(written: string): Applied {
     const typed = typedReading(written, unit, present);

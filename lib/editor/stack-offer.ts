@@ -29,7 +29,7 @@ export function stackOffer(state: Pick<TableState, 'layout' | 'selection' | 'typ
   };
   const offers = printsOn(state.layout, { garmentId: garment.garmentId, side: print.side })
     .filter((upper) => canKeepUnder(state.layout, print, upper) && middleOf(upper) < middleOf(print))
-    .map((upper) => ({ upper, gapUm: gapOnSize(upper, print, offered, state.type?.sample) }))
+    .map((upper) => ({ upper, gapUm: gapOnSize(upper, print, offered, state.type) }))
     .filter(({ gapUm }) => gapUm <= FURTHEST_GAP_UM)
     .sort((a, b) => a.gapUm - b.gapUm);
   const [nearest] = offers;

@@ -86,7 +86,7 @@ export function whileDragging<Arguments>(
 
 /** What a command makes of the layout, prints that keep under another following it. */
 function laidOut<Arguments>(state: TableState, command: Command<Arguments>, args: Arguments): LayoutDocument {
-  return restacked(state.layout, command.run(state, args), tradeStepUm(state.unit), state.type?.sample);
+  return restacked(state.layout, command.run(state, args), tradeStepUm(state.unit), state.type);
 }
 
 /** The table when the drag is let go: what was shown is done, as one step. */

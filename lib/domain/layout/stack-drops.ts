@@ -5,16 +5,19 @@ import { flatOf, placedPrint } from './scene';
 import { groupsReadAlike } from './size-group-suggestion';
 import { groupFor, keyOf, type OfferedSize, offeredSizes, sameSize } from './sizes';
 import { type Layout, printOf } from './stack-order';
-import type { SetType } from './type-case';
+import type { TypeCase } from './type-case';
+
+/** What lettering of a stack is set with: samples, and whoever of the list takes the most room. */
+export type StackType = Pick<TypeCase, 'sample' | 'longest'>;
 
 /** How far the lower print's ink begins under the upper's foot on one size; negative where it begins above. Micrometres. */
-export function gapOnSize(upper: Print, lower: Print, offered: OfferedSize, setType?: SetType): Micrometres {
-  const { top, foot } = edgesOnSize(upper, lower, offered, groupFor(lower, keyOf(offered)).dropUm, setType);
+export function gapOnSize(upper: Print, lower: Print, offered: OfferedSize, type?: StackType | null): Micrometres {
+  const { top, foot } = edgesOnSize(upper, lower, offered, groupFor(lower, keyOf(offered)).dropUm, type);
   return umFromMm(top - foot);
 }
 
 /** The print with its drops where its upper's foot and its gap have them on every size. */
-export function relaid(layout: Layout, lower: Print, stepUm: Micrometres, setType?: SetType): Print {
+export function relaid(layout: Layout, lower: Print, stepUm: Micrometres, type?: StackType | null): Print {
   const { below } = lower;
   const upper = below && printOf(layout, below.printId);
   if (!(below && upper)) return lower;
@@ -22,7 +25,7 @@ export function relaid(layout: Layout, lower: Print, stepUm: Micrometres, setTyp
   const dropOn = (group: SizeGroup, key: SizeKey): Micrometres => {
     const offered = sizes.find((each) => sameSize(keyOf(each), key));
     if (!offered) return group.dropUm;
-    const { top, foot } = edgesOnSize(upper, lower, offered, group.dropUm, setType);
+    const { top, foot } = edgesOnSize(upper, lower, offered, group.dropUm, type);
     const um = group.dropUm + umFromMm(foot - top) + below.gapUm;
     return Math.abs(um - group.dropUm) <= stepUm / 2 ? group.dropUm : Math.round(um / stepUm) * stepUm + 0;
   };
@@ -67,14 +70,21 @@ function saySame(a: readonly SizeGroup[], b: readonly SizeGroup[]): boolean {
   );
 }
 
-/** Where the upper's ink ends and the lower's begins on one size, mm down the flat; of lettering, where its capitals do. */
-function edgesOnSize(upper: Print, lower: Print, offered: OfferedSize, dropUm: Micrometres, setType?: SetType) {
+/**
+ * Where the upper's ink ends and the lower's begins on one size, mm down the flat; of lettering, where its capitals do. A long
+ * name that is set lower must not draw the number up for everybody, and the ends of a long arched one must clear it.
+ */
+function edgesOnSize(upper: Print, lower: Print, offered: OfferedSize, dropUm: Micrometres, type?: StackType | null) {
   const flat = flatOf(offered.blank.kind, offered.size, lower.side);
   const key = keyOf(offered);
-  const { readBox: above } = placedPrint(upper, key, flat, setType);
+  const isLettered = upper.content.kind === 'lettering';
+  const foots = (isLettered ? [type?.sample, type?.longest] : [undefined]).map((setType) => {
+    const { readBox } = placedPrint(upper, key, flat, setType);
+    return readBox.y + readBox.height;
+  });
   const readings = { ...groupFor(lower, key), dropUm };
-  const { readBox } = placeAt(lower, readings, flat, setType);
-  return { foot: above.y + above.height, top: readBox.y };
+  const { readBox } = placeAt(lower, readings, flat, type?.sample);
+  return { foot: Math.max(...foots), top: readBox.y };
 }
 
 /** The sizes of the garments that both prints are on. */

@@ -2,9 +2,8 @@ import { type Micrometres, umFromInches } from '../measure/length';
 import type { LayoutDocument, Print } from './document';
 import type { LocationId } from './locations';
 import { keyOf } from './sizes';
-import { gapOnSize, isMember, relaid, sharedSizes } from './stack-drops';
+import { gapOnSize, isMember, relaid, type StackType, sharedSizes } from './stack-drops';
 import { canKeepUnder, fromTheTop, type Layout, printOf } from './stack-order';
-import type { SetType } from './type-case';
 
 /** A number starts so far under its name, and under a crest (common practice, no source). */
 export const USUAL_GAP_UM: Micrometres = umFromInches(1);
@@ -19,21 +18,21 @@ const USUALLY_UNDER: Readonly<Partial<Record<LocationId, LocationId>>> = {
  * The layout after an edit with every stack laid anew: a print that keeps under another follows that one's foot at its gap,
  * size by size, on the trade's step (a drop within half a step of it stays). Where the lower one itself was moved, its gap
  * follows. One that went elsewhere, or whose upper is gone, is let go; one that came to a location that usually lies under
- * another's print keeps under that. The very same layout when nothing moves. Lettering is set as `setType` sets it: with
- * samples, since a long name that is set lower must not draw the number up for everybody.
+ * another's print keeps under that. The very same layout when nothing moves. Lettering needs the type
+ * it is set in.
  */
 export function restacked(
   before: Layout,
   after: LayoutDocument,
   stepUm: Micrometres,
-  setType?: SetType,
+  type?: StackType | null,
 ): LayoutDocument {
   if (before === after) return after;
   let layout = after;
   for (const printId of fromTheTop(after)) {
     const lower = printOf(layout, printId);
     const next =
-      lower && relaid(layout, settled({ before, layout, setType }, lower, printOf(before, printId)), stepUm, setType);
+      lower && relaid(layout, settled({ before, layout, type }, lower, printOf(before, printId)), stepUm, type);
     if (!next || next === lower) continue;
     layout = { ...layout, prints: layout.prints.map((print) => (print === lower ? next : print)) };
   }
@@ -42,7 +41,7 @@ export function restacked(
 
 /** The print with what it is under settled: taken up, let go, or its gap as far as it was moved. */
 function settled(
-  { before, layout, setType }: { before: Layout; layout: LayoutDocument; setType: SetType | undefined },
+  { before, layout, type }: { before: Layout; layout: LayoutDocument; type: StackType | null | undefined },
   lower: Print,
   was: Print | undefined,
 ): Print {
@@ -56,7 +55,7 @@ function settled(
   );
   const offered = moved && sharedSizes(layout, upper, lower).find((each) => isMember(moved, keyOf(each)));
   if (!offered || printOf(before, upper.printId) !== upper) return lower;
-  return { ...lower, below: { ...lower.below, gapUm: Math.max(0, gapOnSize(upper, lower, offered, setType)) } };
+  return { ...lower, below: { ...lower.below, gapUm: Math.max(0, gapOnSize(upper, lower, offered, type)) } };
 }
 
 function underUsual(layout: LayoutDocument, print: Print): Print {

@@ -149,7 +149,8 @@ function lettersTape(
   { inkBox, readBox }: Pick<PlacedPrint, 'inkBox' | 'readBox'>,
   scale: number,
 ): Tape {
-  const outwards = inkBox.x + inkBox.width / 2 >= 0 ? 1 : -1;
+  // What lies on the centre line but for rounding lies on it.
+  const outwards = inkBox.x + inkBox.width / 2 >= -1e-6 ? 1 : -1;
   const side = LOCATIONS[locationId].edge === 'middle' ? -outwards : outwards;
   const edge = side > 0 ? inkBox.x + inkBox.width : inkBox.x;
   const x = edge + side * (GAP_MM + TAPE_WIDTH_MM / 2) * scale;

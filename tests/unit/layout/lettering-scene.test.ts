@@ -198,13 +198,24 @@ describe('a document with lettering', () => {
     const name = lettered('upperBack', letteringOf(['{name}'], { archPercent: 0 }), PEOPLE);
     const number = lettered('backNumber', letteringOf(['{number}']));
     const both = { ...name.layout, prints: [name.print, number.print] };
-    const laid = restacked(name.layout, both, 3_175, everybody.sample);
+    const laid = restacked(name.layout, both, 3_175, everybody);
     const [upper, lower] = laid.prints;
     if (!upper || !lower) throw new Error('a print is gone');
     expect(lower.below).toEqual({ printId: 'upperBack', gapUm: 25_400 });
     const top = (print: Print) => placedPrint(print, ADULT_M, flatFor(name), everybody.of('mia')).readBox;
     const foot = top(upper).y + top(upper).height;
     expect(Math.abs(top(lower).y - foot - 25.4)).toBeLessThan(3.175 / 2);
+  });
+});
+
+describe('a number under an arched name', () => {
+  it('clears the ends of the longest name of the list', () => {
+    const name = lettered('upperBack', letteringOf(['{name}'], { archPercent: 20, squeezeFloorPercent: 40 }), PEOPLE);
+    const number = lettered('backNumber', letteringOf(['{number}']));
+    const laid = restacked(name.layout, { ...name.layout, prints: [name.print, number.print] }, 3_175, everybody);
+    const [upper, lower] = laid.prints.map((print) => placedPrint(print, ADULT_M, flatFor(name), everybody.longest));
+    if (!upper || !lower) throw new Error('a print is gone');
+    expect(lower.inkBox.y).toBeGreaterThan(upper.inkBox.y + upper.inkBox.height);
   });
 });
 

@@ -47,7 +47,7 @@ export async function editGarments(
       if (JSON.stringify(next.layout) === JSON.stringify(layout)) throw new EditStopped('unchanged');
       // Lettering that came in the meantime keeps its drops until the next edit.
       if (fontsUsed(next.layout).some((font) => !type?.has(font))) return next.layout;
-      return restacked(layout, next.layout, tradeStepUm(unit), type?.sample);
+      return restacked(layout, next.layout, tradeStepUm(unit), type);
     });
     return edited.ok ? { ok: true } : edited;
   } catch (error) {
