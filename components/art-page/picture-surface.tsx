@@ -113,6 +113,11 @@ function pressOf(inHand: MendStep | null): PressMeans {
   return inHand?.mend === 'knockOut' ? 'point' : 'look';
 }
 
+/** Whether asking again may well help. Anything else is said where the step is set. */
+function isPassing(refusal: string): boolean {
+  return refusal === 'notReached' || refusal === 'tookTooLong' || refusal === 'signedOut';
+}
+
 type SurfaceNoteProps = {
   pictures: MendPictures;
   inHand: MendStep | null;
@@ -137,7 +142,7 @@ function SurfaceNote({ pictures, inHand, refusalWords, onLeave }: SurfaceNotePro
           ) : null}
         </p>
       ) : null}
-      {refusal && !isWorking && !inHand ? (
+      {refusal && !isWorking && (!inHand || isPassing(refusal)) ? (
         <p className={styles.note}>
           ✕ {refusalWords(refusal)}
           <Button kind="quiet" onClick={pictures.again}>
