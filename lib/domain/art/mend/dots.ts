@@ -32,18 +32,20 @@ export function dots(picture: MendPicture, cellPx: number, turnCentideg: number)
   for (const cell of byCells(fade, widthPx, grid)) {
     let wanted = left;
     const keys = new Float64Array(cell.length);
-    for (const [place, index] of cell.entries()) {
-      const x = index % widthPx;
-      const alpha = rgba[index * 4 + 3] ?? 0;
-      wanted += alpha / 255;
-      const { across, down } = grid(x + 0.5, (index - x) / widthPx + 0.5);
-      const threshold = spotThreshold(across, down);
-      keys[place] = Math.round((1 + threshold - alpha / 255) * 1e6) * KEY_STEPS + place;
+    for (let place = 0; place < cell.length; place += 1) {
+      const index = cell[place] ?? 0;
+      const x = (index % widthPx) + 0.5;
+      const y = (index - (index % widthPx)) / widthPx + 0.5;
+      const cover = (rgba[index * 4 + 3] ?? 0) / 255;
+      wanted += cover;
+      const early = 1 + spotThreshold(grid.across(x, y), grid.down(x, y)) - cover;
+      keys[place] = Math.round(early * 1e6) * KEY_STEPS + place;
     }
     const solid = Math.min(cell.length, Math.max(0, Math.round(wanted)));
     left = wanted - solid;
-    for (const [rank, key] of keys.sort().entries()) {
-      const index = cell[key % KEY_STEPS] ?? 0;
+    keys.sort();
+    for (let rank = 0; rank < keys.length; rank += 1) {
+      const index = cell[(keys[rank] ?? 0) % KEY_STEPS] ?? 0;
       if (rank < solid) dotted.rgba[index * 4 + 3] = 255;
       else clear(index);
     }
@@ -51,13 +53,17 @@ export function dots(picture: MendPicture, cellPx: number, turnCentideg: number)
   return dotted;
 }
 
-type Grid = (x: number, y: number) => { readonly across: number; readonly down: number };
+/** Where a point of the picture lies on the grid of dots, in cells. */
+type Grid = {
+  readonly across: (x: number, y: number) => number;
+  readonly down: (x: number, y: number) => number;
+};
 
-/** Where a point of the picture lies on the grid of dots, in cells; rows turned clockwise. */
+/** A grid with so many px from dot to dot, its rows turned clockwise. */
 function turnedGrid(cellPx: number, turnCentideg: number): Grid {
   const turn = (turnCentideg / 18_000) * Math.PI;
   const [cosine, sine] = [Math.cos(turn) / cellPx, Math.sin(turn) / cellPx];
-  return (x, y) => ({ across: x * cosine + y * sine, down: y * cosine - x * sine });
+  return { across: (x, y) => x * cosine + y * sine, down: (x, y) => y * cosine - x * sine };
 }
 
 /** The half-clear pixels that are a fade; the others of them, edges, are told to `atEdge`. */
@@ -103,41 +109,38 @@ function isEdge({ rgba, widthPx, heightPx }: MendPicture, index: number): boolea
 
 /** The pixels cell by cell, cells row by row of the grid; a cell's pixels in the picture's order. */
 function* byCells(pixels: Uint32Array, widthPx: number, grid: Grid): Generator<Uint32Array> {
-  const cellOf = (index: number) => {
-    const x = index % widthPx;
-    const { across, down } = grid(x + 0.5, (index - x) / widthPx + 0.5);
-    return [Math.floor(across + 0.5), Math.floor(down + 0.5)] as const;
-  };
-  let [left, right, top, bottom] = [0, 0, 0, 0];
-  for (const [place, index] of pixels.entries()) {
-    const [column, row] = cellOf(index);
-    if (place === 0) [left, right, top, bottom] = [column, column, row, row];
-    left = Math.min(left, column);
-    right = Math.max(right, column);
-    top = Math.min(top, row);
-    bottom = Math.max(bottom, row);
-  }
-  const columns = right - left + 1;
-  const ends = new Uint32Array(columns * (bottom - top + 1) + 1);
-  const nameOf = (index: number) => {
-    const [column, row] = cellOf(index);
-    return (row - top) * columns + column - left;
-  };
-  for (const index of pixels) {
-    const after = nameOf(index) + 1;
-    ends[after] = (ends[after] ?? 0) + 1;
-  }
+  const names = cellNames(pixels, widthPx, grid);
+  let most = -1;
+  for (const name of names) if (name > most) most = name;
+  const ends = new Uint32Array(most + 2);
+  for (const name of names) ends[name + 1] = (ends[name + 1] ?? 0) + 1;
   for (let cell = 1; cell < ends.length; cell += 1) ends[cell] = (ends[cell] ?? 0) + (ends[cell - 1] ?? 0);
   const sorted = new Uint32Array(pixels.length);
   const filled = ends.slice();
-  for (const index of pixels) {
-    const cell = nameOf(index);
-    const at = filled[cell] ?? 0;
-    sorted[at] = index;
-    filled[cell] = at + 1;
+  for (const [place, name] of names.entries()) {
+    const at = filled[name] ?? 0;
+    sorted[at] = pixels[place] ?? 0;
+    filled[name] = at + 1;
   }
   for (let cell = 0; cell + 1 < ends.length; cell += 1) {
     const [from, to] = [ends[cell] ?? 0, ends[cell + 1] ?? 0];
     if (to > from) yield sorted.subarray(from, to);
   }
+}
+
+/** The number of the cell each pixel lies in, counted row by row of the grid from its first one that is needed. */
+function cellNames(pixels: Uint32Array, widthPx: number, grid: Grid): Uint32Array {
+  const cellOf = (index: number, along: (x: number, y: number) => number) => {
+    const x = index % widthPx;
+    return Math.floor(along(x + 0.5, (index - x) / widthPx + 0.5) + 0.5);
+  };
+  let [left, right, top] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (const index of pixels) {
+    const column = cellOf(index, grid.across);
+    left = Math.min(left, column);
+    right = Math.max(right, column);
+    top = Math.min(top, cellOf(index, grid.down));
+  }
+  const columns = right - left + 1;
+  return pixels.map((index) => (cellOf(index, grid.down) - top) * columns + cellOf(index, grid.across) - left);
 }

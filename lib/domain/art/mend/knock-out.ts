@@ -1,7 +1,7 @@
 import { INK_ALPHA } from '../ink';
 import { flood } from './flood';
 import { BACKING, CLEAR, smoothKnockedOutEdge } from './knocked-out-edge';
-import { copyOf, type MendPicture, rgbOfHex } from './mend-picture';
+import { copyOf, type MendPicture, rgbOfHex, wholePixels } from './mend-picture';
 import { nearColour } from './near-colour';
 
 /** What is to be made clear: one colour, how far from it a pixel may be (ΔE00), and from where. */
@@ -39,10 +39,11 @@ export function knockOut(picture: MendPicture, { hex, tolerance, fromEdges, encl
   }
 
   const knockedOut = copyOf(picture);
+  const onto = wholePixels(knockedOut);
   for (let index = 0; index < fates.length; index += 1) {
     if (fates[index] !== BACKING) continue;
     if ((rgba[index * 4 + 3] ?? 0) < INK_ALPHA) fates[index] = CLEAR;
-    knockedOut.rgba.fill(0, index * 4, index * 4 + 4);
+    onto[index] = 0;
   }
   smoothKnockedOutEdge(picture, knockedOut, fates, { backing: rgbOfHex(hex), isNear: isBacking });
   return knockedOut;

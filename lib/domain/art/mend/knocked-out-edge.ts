@@ -33,7 +33,7 @@ export function smoothKnockedOutEdge(
   { backing, isNear }: { readonly backing: Rgb; readonly isNear: (index: number) => boolean },
 ): void {
   const around = neighbours(picture);
-  const layers = edgeLayers(fates, around);
+  const layers = edgeLayers(fates, picture.widthPx, around);
   const seen = { picture, fates, around, backing };
   const shares = new Map<number, number>();
   for (const [depth, layer] of layers.slice(0, EDGE_PX).entries()) {
@@ -90,7 +90,7 @@ function neighbours({ widthPx, heightPx }: MendPicture): Around {
 }
 
 /** The pixels that stay, by how many steps they are from the backing; one layer more than an edge is wide. */
-function edgeLayers(fates: Uint8Array, around: Around): number[][] {
+function edgeLayers(fates: Uint8Array, widthPx: number, around: Around): number[][] {
   const layers: number[][] = [];
   let before: number[] = [];
   for (let depth = 0; depth <= EDGE_PX; depth += 1) {
@@ -101,11 +101,23 @@ function edgeLayers(fates: Uint8Array, around: Around): number[][] {
       layer.push(index);
     };
     if (depth > 0) for (const index of before) around(index, take);
-    else for (let index = 0; index < fates.length; index += 1) if (fates[index] === BACKING) around(index, take);
+    else {
+      for (let index = 0; index < fates.length; index += 1) {
+        if (fates[index] === BACKING && !isAmidBacking(fates, widthPx, index)) around(index, take);
+      }
+    }
     layers.push(layer);
     before = layer;
   }
   return layers;
+}
+
+/** Whether the pixels around are backing as well; most of a picture is settled by this. */
+function isAmidBacking(fates: Uint8Array, widthPx: number, index: number): boolean {
+  for (let from = index - widthPx - 1; from <= index + widthPx - 1; from += widthPx) {
+    if (fates[from] !== BACKING || fates[from + 1] !== BACKING || fates[from + 2] !== BACKING) return false;
+  }
+  return true;
 }
 
 function colourAt({ rgba }: MendPicture, index: number): Rgb {

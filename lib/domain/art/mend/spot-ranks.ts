@@ -6,19 +6,33 @@ function spot(across: number, down: number): number {
   return Math.cos(2 * Math.PI * across) + Math.cos(2 * Math.PI * down);
 }
 
-const ranked = { values: null as Float64Array | null };
+/** Steps the spot function's values, -2 to 2, are told apart in: a table is asked for every pixel of a fade. */
+const LEVELS = 1 << 14;
 
-/** All values of a cell in order; worked out once. */
-function rankedValues(): Float64Array {
-  if (ranked.values) return ranked.values;
-  const values = new Float64Array(STEPS * STEPS);
+const kept = { thresholds: null as Float64Array | null };
+
+/** The threshold at each level of the spot function; worked out once from all values of a cell in order. */
+function thresholds(): Float64Array {
+  if (kept.thresholds) return kept.thresholds;
+  const counts = new Float64Array(LEVELS);
   for (let down = 0; down < STEPS; down += 1) {
     for (let across = 0; across < STEPS; across += 1) {
-      values[down * STEPS + across] = spot((across + 0.5) / STEPS, (down + 0.5) / STEPS);
+      const level = levelOf(spot((across + 0.5) / STEPS, (down + 0.5) / STEPS));
+      counts[level] = (counts[level] ?? 0) + 1;
     }
   }
-  ranked.values = values.sort();
-  return ranked.values;
+  const found = new Float64Array(LEVELS);
+  let higher = 0;
+  for (let level = LEVELS - 1; level >= 0; level -= 1) {
+    higher += counts[level] ?? 0;
+    found[level] = (higher - (counts[level] ?? 0) / 2) / (STEPS * STEPS);
+  }
+  kept.thresholds = found;
+  return found;
+}
+
+function levelOf(value: number): number {
+  return Math.min(LEVELS - 1, Math.max(0, Math.floor(((value + 2) / 4) * LEVELS)));
 }
 
 /**
@@ -26,13 +40,5 @@ function rankedValues(): Float64Array {
  * counts. The share of a cell with thresholds under t is t: round dots that grow until they touch, then round holes.
  */
 export function spotThreshold(across: number, down: number): number {
-  const values = rankedValues();
-  const value = spot(across, down);
-  let [low, high] = [0, values.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((values[middle] ?? 0) < value) low = middle + 1;
-    else high = middle;
-  }
-  return 1 - low / values.length;
+  return thresholds()[levelOf(spot(across, down))] ?? 1;
 }
