@@ -39,12 +39,10 @@ async function onPhone(browser: Browser, scripts: boolean, use: (art: ArtLinkPag
 
 /** Signs the owner in and makes the link on a job's page. */
 async function madeLink(page: Page, jobId: string): Promise<string> {
+  await page.goto(`${server.url}/sign-in`);
+  await new Door(page).signIn(OWNER.email, OWNER.password);
+  await page.waitForURL('**/jobs');
   await page.goto(`${server.url}/jobs/${jobId}`);
-  if (await page.getByLabel('Password', { exact: true }).isVisible()) {
-    await new Door(page).signIn(OWNER.email, OWNER.password);
-    await page.getByRole('heading', { level: 1 }).waitFor();
-    await page.goto(`${server.url}/jobs/${jobId}`);
-  }
   await page.getByText('Let the customer send art', { exact: true }).click();
   await page.getByRole('button', { name: 'Make the link' }).click();
   return page.getByLabel(/^Link for .* to send pictures$/).inputValue();
