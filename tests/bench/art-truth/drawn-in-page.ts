@@ -42,7 +42,7 @@ async function drawInPage(drawing: Drawing): Promise<{ base64: string; widthPx: 
     return { canvas, context };
   };
 
-  // Octaves of smooth noise in three channels with grain: as many colours, and as much fine detail, as a camera's.
+  // Octaves of smooth noise in three channels with grain: as many colours as a camera's.
   const photograph = (seed: number, width: number, height: number) => {
     const hash = (x: number, y: number, z: number) => {
       let mixed = Math.imul(x, 374761393) ^ Math.imul(y, 668265263) ^ Math.imul(z ^ seed, 1274126177);
@@ -77,6 +77,28 @@ async function drawInPage(drawing: Drawing): Promise<{ base64: string; widthPx: 
     return data;
   };
 
+  // What a camera's picture is of has edges: as sharp as its pixels can show them.
+  const strew = (context: CanvasRenderingContext2D, seed: number, width: number, height: number) => {
+    let state = seed;
+    const share = () => {
+      state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+      return state / 2 ** 32;
+    };
+    for (let thing = 0; thing < (width * height) / 3_000; thing += 1) {
+      const [x, y, size, turn] = [share() * width, share() * height, 6 + share() * 40, share() * 3];
+      context.fillStyle = `hsl(${Math.floor(share() * 360)} 35% ${Math.floor(15 + share() * 65)}%)`;
+      context.globalAlpha = 0.55 + share() * 0.4;
+      context.beginPath();
+      if (share() < 0.5) context.ellipse(x, y, size, size * (0.3 + share()), turn, 0, 7);
+      else
+        for (const corner of [0, 1, 2, 3]) {
+          context.lineTo(x + size * Math.cos(turn + corner * 1.7), y + size * Math.sin(turn + corner * 1.7));
+        }
+      context.fill();
+    }
+    context.globalAlpha = 1;
+  };
+
   const drawn = sheet(drawing.widthPx, drawing.heightPx);
   const lay = (index: number) => {
     for (const { at, seed, box } of drawing.photographs ?? []) {
@@ -84,6 +106,7 @@ async function drawInPage(drawing: Drawing): Promise<{ base64: string; widthPx: 
       const [x = 0, y = 0, width = 1, height = 1] = box;
       const pixels = sheet(width, height);
       pixels.context.putImageData(photograph(seed, width, height), 0, 0);
+      strew(pixels.context, seed, width, height);
       drawn.context.drawImage(pixels.canvas, x, y);
     }
   };

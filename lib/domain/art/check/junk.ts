@@ -43,11 +43,14 @@ export function junkOf(pixels: PixelWords, frame: Spot): { readonly bars: Spot[]
   return bars.length > 0 && isPlain(pixels, rest) ? { bars: [], rest: frame } : { bars, rest };
 }
 
-/** Whether an area has one colour: then what lies round it are stripes and no bars. */
+/**
+ * Whether an area has one colour: then what lies round it are stripes and no bars. Lines at its edges may still be mixed
+ * with what lies beyond.
+ */
 function isPlain(pixels: PixelWords, area: Spot): boolean {
-  const colour = lineColour(lineAt(pixels, area, 'top', 0));
+  const colour = lineColour(lineAt(pixels, area, 'top', area.height >> 1));
   const step = Math.max(1, Math.floor(area.height / 100));
-  for (let line = 0; line < area.height; line += step) {
+  for (let line = EDGE_LINES; line < area.height - EDGE_LINES; line += step) {
     if (shareOf(lineAt(pixels, area, 'top', line), colour) < 0.995) return false;
   }
   return true;
