@@ -9,6 +9,7 @@ import { type ArtView, listArt } from '@/lib/server/art/list-art';
 import { type MadeMend, makeMend } from '@/lib/server/art/mend-art';
 import { lookAtPart, previewMend } from '@/lib/server/art/preview-mend';
 import { receiveArt } from '@/lib/server/art/receive-art';
+import { suggestedRecipe } from '@/lib/server/art/suggest-mend';
 import { useArtInstead } from '@/lib/server/art/use-art-instead';
 import { reader, write } from '@/lib/server/db/database';
 import { readFile } from '@/lib/server/files/store';
@@ -160,6 +161,21 @@ describe('mending art', () => {
     expect(after.map(({ content }) => content)).toEqual([{ kind: 'art', art: art.ref }]);
     expect(after.map(({ sizeGroups }) => sizeGroups)).toEqual(before.map(({ sizeGroups }) => sizeGroups));
     expect(await useArtInstead(maker, jobId, laidOut.art.artId, art.artId)).toEqual({ ok: false, reason: 'noArt' });
+  });
+
+  it('suggests settings that can be used as they are, and a redrawing that is marked as one', async () => {
+    const art = await badgeArt();
+    const knockOut = await suggestedRecipe(maker, art.artId, 'knockOut');
+    expect(await suggestedRecipe(maker, art.artId, 'dots')).toEqual({ ok: false, reason: 'nothingToMend' });
+    const redraw = await suggestedRecipe(maker, art.artId, 'redraw');
+    if (!redraw.ok || redraw.step.mend !== 'redraw') throw new Error('no redrawing suggested');
+    expect(redraw.step).toMatchObject({ colours: ['#FFFFFF', '#203864', '#CCCCCC'], scale: 8 });
+    if (knockOut.ok) expect(await previewMend(maker, art.artId, recipe(knockOut.step))).toMatchObject({ ok: true });
+    const { art: redrawn } = made(await makeMend(maker, art.artId, recipe({ ...redraw.step, scale: 2 })));
+    expect(redrawn).toMatchObject({ redrawn: true, ref: { widthPx: 600, heightPx: 400 } });
+    expect(art.redrawn).toBe(false);
+    const large = recipe({ ...redraw.step, scale: 8 }, { ...redraw.step, scale: 8 });
+    expect(await previewMend(maker, art.artId, large)).toMatchObject({ reason: 'tooManyPixels', step: 1 });
   });
 
   it('measures a picture when asked that was taken in before there was a check', async () => {
