@@ -92,7 +92,9 @@ export function tapesFor(
         scale,
         ...(labelAbove && { labelAbove }),
       };
-  const drop = dropTape(print, group.dropUm, inkBox, measuredFrom, scale);
+  // Over a print that it keeps under a tape would hide that one's letters.
+  const clearOfMm = set && print.below ? Math.max(inkBox.width, widthMm) / 2 : undefined;
+  const drop = dropTape(print, group.dropUm, { inkBox, measuredFrom, clearOfMm }, scale);
   if (group.acrossUm === 0) return [drop, width];
   const labelUnderWidth = widthMm < LABEL_ON_TAPE_FROM_MM * scale ? (LABEL_ASIDE_MM + LABEL_HEIGHT_MM) * scale : 0;
   const underWidthY = set ? edgeY : widthY + away * (tapeWidth / 2 + labelUnderWidth);
@@ -119,8 +121,13 @@ export function tapesFor(
   return [drop, width, across];
 }
 
+/** Where a drop's tape lies. `clearOfMm`: so far from the print's middle, away from the tape of its letters. */
+type DropPlace = Pick<PlacedPrint, 'inkBox' | 'measuredFrom'> & { readonly clearOfMm: number | undefined };
+
 /** The drop's tape: over the middle of the print, or beside it where the drop is taken to the print's middle. */
-function dropTape(print: Print, dropUm: Micrometres, inkBox: Box, measuredFrom: Point, scale: number): Tape {
+function dropTape(print: Print, dropUm: Micrometres, place: DropPlace, scale: number): Tape {
+  const { inkBox, measuredFrom, clearOfMm } = place;
+  if (clearOfMm !== undefined) return clearDropTape(print, dropUm, { ...place, clearOfMm }, scale);
   const beside = LOCATIONS[print.locationId].edge === 'middle';
   const middleX = inkBox.x + inkBox.width / 2;
   const outwards = middleX >= 0 ? 1 : -1;
@@ -140,6 +147,23 @@ function dropTape(print: Print, dropUm: Micrometres, inkBox: Box, measuredFrom: 
     leaders: [...(Math.abs(dropX - referenceX) > 1 ? [toReference] : []), ...(beside ? [toMiddle] : [])],
     scale,
   };
+}
+
+function clearDropTape(
+  { printId, locationId }: Print,
+  dropUm: Micrometres,
+  { inkBox, measuredFrom, clearOfMm }: DropPlace & { readonly clearOfMm: number },
+  scale: number,
+): Tape {
+  const x = inkBox.x + inkBox.width / 2 - clearOfMm - (GAP_MM + TAPE_WIDTH_MM / 2) * scale;
+  const from = { x, y: measuredFrom.y };
+  const to = { x, y: measuredFrom.y + mmFromUm(dropUm) };
+  const um = LOCATIONS[locationId].direction === 'up' ? -dropUm : dropUm;
+  const leaders = [
+    [measuredFrom, from],
+    [{ x: inkBox.x, y: to.y }, to],
+  ] as const;
+  return { printId, reading: 'drop', um, from, to, leaders, scale };
 }
 
 /** How tall the letters of the first line are: upright beside them, on the side where no drop is measured. */
