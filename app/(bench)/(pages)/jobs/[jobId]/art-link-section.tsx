@@ -27,10 +27,9 @@ export async function ArtLinkSection({ maker, shop, job }: ArtLinkSectionProps) 
       {link ? (
         <LiveLink shop={shop} job={job} link={link} />
       ) : (
-        <>
-          <p>{t('why')}</p>
+        <ReachPerson text={t('why')}>
           <ArtLinkForm action={makeArtLinkAction.bind(null, job.jobId)} words={t('make')} waiting={t('making')} />
-        </>
+        </ReachPerson>
       )}
     </Disclosure>
   );
