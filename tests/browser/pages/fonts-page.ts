@@ -10,7 +10,7 @@ export class FontsPage {
   }
 
   get refusal(): Locator {
-    return this.page.getByRole('alert').filter({ hasText: /\S/ });
+    return this.page.getByRole('main').getByRole('alert');
   }
 
   get came(): Locator {
