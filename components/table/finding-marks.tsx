@@ -13,6 +13,7 @@ import type { ShownFlat } from '@/lib/editor/shown-flat';
 import { withSelection } from '@/lib/editor/table-editor';
 import { pxAt, type Viewport } from '@/lib/editor/viewport';
 import { classNames } from '../ui/class-names';
+import { useArtChecks } from './art-checks';
 import styles from './finding-marks.module.css';
 import type { Change } from './use-reading';
 
@@ -52,9 +53,10 @@ export const FindingMarks = memo(function FindingMarks({
 }: FindingMarksProps) {
   const wordsOf = useFindingWords(unit);
   const { garment, offered, flat } = shown;
+  const { checkOf } = useArtChecks();
   const findings = useMemo(
-    () => paperFindings(layout, selection, { garment, offered, flat }, type),
-    [layout, selection, garment, offered, flat, type],
+    () => paperFindings(layout, selection, { garment, offered, flat }, type, (sha256) => checkOf(sha256).facts),
+    [layout, selection, garment, offered, flat, type, checkOf],
   );
   const overlaps = useMemo(
     () => paperOverlaps(layout, selection, { offered }, type),

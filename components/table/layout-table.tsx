@@ -16,6 +16,7 @@ import { afterTakingTheirs, afterUndo, wholeLayout, withSelection, withType } fr
 import type { PhoneCode } from '../art/phone-code';
 import type { Picture } from '../art/upload-picture';
 import { LinkButton } from '../ui/link-button';
+import { ArtChecks, artChecks } from './art-checks';
 import { ChangedElsewhere } from './changed-elsewhere';
 import { CommandList } from './command-list';
 import type { SaveDraft } from './draft-keeper';
@@ -100,6 +101,7 @@ function LaidOutTable({
   const router = useRouter();
   const [editor, change] = useState(() => restoredTable(stored, draft, unit, locked));
   const { pictures, progress, add, takeIn, place, takeDropped } = usePictures(job.jobId, first, change);
+  const checks = useMemo(() => artChecks(job.jobId, pictures), [job.jobId, pictures]);
   const said = useSaid(editor);
   const refresh = useCallback(() => router.refresh(), [router]);
   const { keeper, saving } = useDraftKeeper(editor.history.present, draft, saveDraft, refresh);
@@ -167,20 +169,22 @@ function LaidOutTable({
               })}
             </div>
             <main className={styles.main}>
-              <Paper
-                editor={editor}
-                change={change}
-                href={href}
-                onFiles={(files) => void takeDropped(files)}
-                beside={<StillSides editor={settled} change={change} />}
-              >
-                <TableSlips
-                  {...{ change, perform, phoneCode, href, pictures, progress, add, takeIn, place }}
-                  editor={settled}
-                  jobId={job.jobId}
-                />
-              </Paper>
-              {refused ? <p className={styles.refused}>{refused}</p> : null}
+              <ArtChecks value={checks}>
+                <Paper
+                  editor={editor}
+                  change={change}
+                  href={href}
+                  onFiles={(files) => void takeDropped(files)}
+                  beside={<StillSides editor={settled} change={change} />}
+                >
+                  <TableSlips
+                    {...{ change, perform, phoneCode, href, pictures, progress, add, takeIn, place }}
+                    editor={settled}
+                    jobId={job.jobId}
+                  />
+                </Paper>
+                {refused ? <p className={styles.refused}>{refused}</p> : null}
+              </ArtChecks>
             </main>
           </>
         ) : (

@@ -1,4 +1,4 @@
-import { memo, useMemo } from 'react';
+import { memo } from 'react';
 import { locationsOffered } from '@/lib/editor/commands/add-print';
 import { likelyLocation } from '@/lib/editor/likely-location';
 import { type TableEditor, tableState } from '@/lib/editor/table-editor';
@@ -6,7 +6,6 @@ import type { PhoneCode } from '../art/phone-code';
 import { PhoneSlip } from '../art/phone-slip';
 import { AddLettering } from './add-lettering';
 import { AddPicture } from './add-picture';
-import { ArtChecks, artChecks } from './art-checks';
 import { SlipSheet } from './slip-sheet';
 import { Slips } from './slips';
 import type { usePictures } from './use-pictures';
@@ -38,23 +37,20 @@ export const TableSlips = memo(function TableSlips({
 }: TableSlipsProps) {
   const state = tableState(editor);
   const likely = editor.locked ? null : likelyLocation(state);
-  const checks = useMemo(() => artChecks(jobId, pictures), [jobId, pictures]);
   return (
     <SlipSheet editor={editor}>
-      <ArtChecks value={checks}>
-        <Slips editor={editor} change={change} perform={perform}>
-          {likely ? (
-            <AddPicture
-              {...{ pictures, likely, href, progress }}
-              offered={locationsOffered(state)}
-              onFile={takeIn}
-              onPlace={place}
-              phone={<PhoneSlip id="add-from-phone" jobId={jobId} makeCode={phoneCode} onArrived={add} />}
-            />
-          ) : null}
-          {likely ? <AddLettering editor={editor} /> : null}
-        </Slips>
-      </ArtChecks>
+      <Slips editor={editor} change={change} perform={perform}>
+        {likely ? (
+          <AddPicture
+            {...{ pictures, likely, href, progress }}
+            offered={locationsOffered(state)}
+            onFile={takeIn}
+            onPlace={place}
+            phone={<PhoneSlip id="add-from-phone" jobId={jobId} makeCode={phoneCode} onArrived={add} />}
+          />
+        ) : null}
+        {likely ? <AddLettering editor={editor} /> : null}
+      </Slips>
     </SlipSheet>
   );
 });

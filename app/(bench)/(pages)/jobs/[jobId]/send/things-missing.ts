@@ -37,8 +37,12 @@ export function thingsMissing(shop: Pick<Shop, 'locale' | 'unit'>, job: JobView,
     ...(totalCount(garments) === 0 && !hasPeople(job)
       ? [{ text: t('noCounts'), href: `${page}#garments`, link: t('noCountsLink') }]
       : []),
-    ...softPrintsToDecide(job.draft.layout, detailIn(job)).map((soft) => ({
-      text: t('soft', softWords(shop, job, soft)),
+    ...[
+      ...new Set(
+        softPrintsToDecide(job.draft.layout, detailIn(job)).map((soft) => t('soft', softWords(shop, job, soft))),
+      ),
+    ].map((text) => ({
+      text,
       href: `${page}/table`,
       link: t('softLink'),
     })),
@@ -73,8 +77,8 @@ export function thingsToLookAt(shop: Pick<Shop, 'locale' | 'unit'>, job: JobView
   const t = translatorFor(shop.locale, 'send.look');
   const { garments, prints } = job.draft.layout;
   return [
-    // What is still to be decided stops the revision before anybody looks here.
-    ...softPrints(job.draft.layout, detailIn(job)).map((soft) => t('soft', softWords(shop, job, soft))),
+    // What is still to be decided stops the revision before anybody looks here. Two prints may be called the same.
+    ...new Set(softPrints(job.draft.layout, detailIn(job)).map((soft) => t('soft', softWords(shop, job, soft)))),
     ...fitToLookAt(shop, job.draft.layout, type?.longest),
     ...(job.open.findings > job.open.stops ? [t('list', { count: job.open.findings - job.open.stops })] : []),
     ...garments
