@@ -1,7 +1,7 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { type ChangeEvent, useEffect, useId, useRef, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import { useTranslations } from 'use-intl';
 import type { Messages } from '@/lib/messages/catalogue';
 import { ACCEPTED_ART } from '../art/accepted-art';
@@ -32,6 +32,7 @@ export function HandOverForm({ token, shop, more, first }: HandOverFormProps) {
   const id = useId();
   const router = useRouter();
   const sentenceFor = useRefusal(shop);
+  const field = useRef<HTMLInputElement>(null);
   const stopping = useRef<AbortController | null>(null);
   const [isLive, setLive] = useState(false);
   const [doing, setDoing] = useState<Doing | null>(null);
@@ -39,10 +40,12 @@ export function HandOverForm({ token, shop, more, first }: HandOverFormProps) {
   const [stopped, setStopped] = useState<string | null>(null);
   useEffect(() => setLive(true), []);
 
-  async function choose({ currentTarget }: ChangeEvent<HTMLInputElement>): Promise<void> {
+  async function send(): Promise<void> {
+    const input = field.current;
+    if (!input?.files?.length) return;
     setRefused(null);
     setStopped(null);
-    for (const file of [...(currentTarget.files ?? [])]) {
+    for (const file of [...input.files]) {
       const { name } = file;
       const controller = new AbortController();
       stopping.current = controller;
@@ -53,16 +56,23 @@ export function HandOverForm({ token, shop, more, first }: HandOverFormProps) {
       else setRefused({ reason: sent.reason, fileKind: sent.kind });
       break;
     }
-    currentTarget.value = '';
+    input.value = '';
     setDoing(null);
     router.refresh();
   }
+
+  const sendChosen = useRef(send);
+  // What was chosen before the page's script had come waits for nobody's press.
+  useEffect(() => {
+    if (isLive) void sendChosen.current();
+  }, [isLive]);
 
   return (
     <form className={styles.form} method="post" action={`/api/art/customer/${token}`} encType="multipart/form-data">
       {refused ? <FormNotice kind="stop" title={sentenceFor(refused)} /> : null}
       <div className={styles.choose} data-busy={doing !== null || undefined}>
         <input
+          ref={field}
           id={id}
           type="file"
           name="picture"
@@ -71,7 +81,7 @@ export function HandOverForm({ token, shop, more, first }: HandOverFormProps) {
           multiple={isLive}
           disabled={doing !== null}
           aria-describedby={`${id}-hint`}
-          onChange={isLive ? (event) => void choose(event) : undefined}
+          onChange={() => void send()}
         />
         <label htmlFor={id}>{more ? t('another') : t('choose')}</label>
       </div>
