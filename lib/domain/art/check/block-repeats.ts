@@ -1,8 +1,3 @@
-import type { Spot } from '../art-facts';
-import type { PixelWords } from './pixel-classes';
-import { sampledLines } from './sampled-lines';
-
-const MOST_LINES = 300;
 /** A step from pixel to pixel that is seen. Of 255. */
 const LEAST_STEP = 8;
 /** So many different steps a side it takes to tell repeated pixels from a few straight edges. */
@@ -14,26 +9,22 @@ const LATTICE_USED = 0.3;
 
 /**
  * How many times each pixel was repeated, where a picture was enlarged without smoothing; 1 where it was not. Found in how
- * many places along a side anything changes at all, and whether these lie on a lattice.
+ * many places along a side anything changes at all, and whether these lie evenly.
  */
-export function repeatsOf(pixels: PixelWords, area: Spot, anyClear: boolean): number {
-  const across = latticeOf(stepCounts(pixels, area, 'rows', anyClear));
-  if (across === null) return 1;
-  const down = latticeOf(stepCounts(pixels, area, 'columns', anyClear));
-  return down !== null && Math.abs(across - down) <= 0.1 * across ? Math.min(across, down) : 1;
+export function repeatsOf(acrossSteps: Uint32Array, downSteps: Uint32Array): number {
+  const across = latticeOf(acrossSteps);
+  const down = across === null ? null : latticeOf(downSteps);
+  if (across === null || down === null) return 1;
+  return Math.abs(across - down) <= 0.1 * across ? Math.min(across, down) : 1;
 }
 
-/** How many of the sampled lines step between each pixel of their length and the one before it. */
-function stepCounts(pixels: PixelWords, area: Spot, along: 'rows' | 'columns', anyClear: boolean): Uint32Array {
-  const counts = new Uint32Array(along === 'rows' ? area.width : area.height);
-  for (const { line } of sampledLines(pixels, area, along, MOST_LINES, anyClear)) {
-    for (let at = 1; at < line.length; at += 1) {
-      if (Math.abs((line[at] as number) - (line[at - 1] as number)) >= LEAST_STEP) {
-        counts[at] = (counts[at] as number) + 1;
-      }
+/** Adds the places where a line steps from one pixel to the next. */
+export function countSteps(line: Int16Array, counts: Uint32Array): void {
+  for (let at = 1; at < line.length; at += 1) {
+    if (Math.abs((line[at] as number) - (line[at - 1] as number)) >= LEAST_STEP) {
+      counts[at] = (counts[at] as number) + 1;
     }
   }
-  return counts;
 }
 
 /** The distance from place to place where lines step, when these lie evenly; null when they do not. */

@@ -12,6 +12,8 @@ export type ChordField = {
   /** The channel difference of the one colour that is drawn on a backing; null where there are several. */
   readonly fullDifference: number | null;
   readonly inside: Inside;
+  /** How far every cell is from the next edge, so that a way can be gone in leaps. */
+  readonly distances: { readonly squared: Uint16Array; readonly width: number; readonly scale: number };
 };
 
 /** A straight way through ink or room from edge to edge: its middle, the way it runs, and its length. In pixels. */
@@ -71,9 +73,21 @@ export function shortestChord(field: ChordField, x: number, y: number, most: num
 
 function reach(field: ChordField, x: number, y: number, dx: number, dy: number, most: number): number {
   let gone = STEP_PX;
-  while (gone < most && isInside(field, x + dx * gone, y + dy * gone)) gone += STEP_PX;
+  while (gone < most && isInside(field, x + dx * gone, y + dy * gone)) {
+    gone += leap(field, x + dx * gone, y + dy * gone);
+  }
   return gone < most && isBounded(field, x + dx * gone, y + dy * gone) ? gone - STEP_PX / 2 : most;
 }
+
+/** How far one may go on from a place without missing an edge: short of the nearest by what cells are coarse by. */
+function leap({ area, distances: { squared, width, scale } }: ChordField, x: number, y: number): number {
+  const cell = Math.floor((y - area.y) / scale) * width + Math.floor((x - area.x) / scale);
+  const free = (Math.sqrt(squared[cell] ?? 0) - COARSE_CELLS) * scale;
+  return Math.max(free, STEP_PX);
+}
+
+/** From a place in one cell to an edge in another, distance between the cells' middles tells too much by up to this. */
+const COARSE_CELLS = 2.5;
 
 /** Ink ends at the area's edge; room there has no other side. */
 function isBounded({ area, inside }: ChordField, x: number, y: number): boolean {

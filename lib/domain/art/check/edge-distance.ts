@@ -9,11 +9,11 @@ export type Beyond = 'nothing' | 'same';
 
 /**
  * The squared distance of every marked cell to the nearest that is not marked, from middle to middle, in cells; 0 for those
- * that are not. Exact up to `FURTHEST_CELLS`, which stands for all that is further. First down and up the columns, then
+ * that are not; of those in `within` only, where it is given. Exact up to `FURTHEST_CELLS`, which stands for all that is further. First down and up the columns, then
  * along each run of a row by the lower envelope of parabolas. Source: Felzenszwalb and Huttenlocher, Distance Transforms of
  * Sampled Functions, Theory of Computing 8 (2012).
  */
-export function squaredDistances(grid: CellGrid, beyond: Beyond): Uint16Array {
+export function squaredDistances(grid: CellGrid, beyond: Beyond, within: Uint8Array = grid.cells): Uint16Array {
   const { width, height } = grid;
   const far = columnDistances(grid, beyond);
   const squared = new Uint16Array(width * height);
@@ -24,17 +24,26 @@ export function squaredDistances(grid: CellGrid, beyond: Beyond): Uint16Array {
   };
   for (let y = 0; y < height; y += 1) {
     const row = y * width;
-    let x = 0;
+    let x = runFrom(far, within, row, 0, width, false);
     while (x < width) {
-      while (x < width && far[row + x] === 0) x += 1;
-      if (x >= width) break;
       const start = x;
-      while (x < width && far[row + x] !== 0) x += 1;
-      const walls = { left: start > 0 || beyond === 'nothing', right: x < width || beyond === 'nothing' };
+      x = runFrom(far, within, row, x, width, true);
+      const walls = {
+        left: start > 0 ? far[row + start - 1] === 0 : beyond === 'nothing',
+        right: x < width ? far[row + x] === 0 : beyond === 'nothing',
+      };
       spreadRun(far, squared, row, start, x, walls, envelope);
+      x = runFrom(far, within, row, x, width, false);
     }
   }
   return squared;
+}
+
+/** Where a run of cells that are measured ends, or, when none has begun, where the next begins. */
+function runFrom(far: Uint8Array, within: Uint8Array, row: number, from: number, end: number, inRun: boolean): number {
+  let x = from;
+  while (x < end && (far[row + x] !== 0 && within[row + x] !== 0) === inRun) x += 1;
+  return x;
 }
 
 /** The distance of every cell to the nearest unmarked one of its column, at most `FURTHEST_CELLS`. */

@@ -1,9 +1,4 @@
-import type { Spot } from '../art-facts';
-import type { PixelWords } from './pixel-classes';
-import { type SampledLine, sampledLines } from './sampled-lines';
-
-const MOST_ROWS = 280;
-const MOST_COLUMNS = 160;
+import type { SampledLine } from './sampled-lines';
 
 /** An edge is a steady rise or fall by this much at least; where a picture is pale, by less. Of 255. */
 const CLEAR_EDGE = 48;
@@ -12,6 +7,8 @@ const PALE_EDGE = 20;
 const LEAST_STEP = 2;
 /** An edge that runs aslant looks wider than it is; it counts when it changes this much less along itself. */
 const ASLANT = 0.4;
+/** Of its steepest step, what still belongs to an edge and not to a glow it stands in. */
+const STEEP = 0.2;
 /** What takes more pixels than this is a fade and no edge. */
 const WIDEST_PX = 14;
 /** Edges it takes to say anything. */
@@ -19,23 +16,23 @@ const ENOUGH_EDGES = 40;
 /** A picture's sharpest edges are the part that says how sharp it can be. */
 const SHARPEST = 0.15;
 
+/** Counts of edges by their width in twentieths of a pixel: those of clear contrast, and pale ones too. */
+export type EdgeWidths = { readonly clear: Uint32Array; readonly pale: Uint32Array };
+
+export function noEdges(): EdgeWidths {
+  return { clear: new Uint32Array(WIDEST_PX * 20), pale: new Uint32Array(WIDEST_PX * 20) };
+}
+
 /**
- * How many pixels the sharpest edges of an area take from one side to the other: about 1 where a picture has all the detail
- * its pixels could hold, about as many as it was enlarged by where it was. Null where there are too few edges to say.
+ * How many pixels the sharpest edges take from one side to the other: about 1 where a picture has all the detail its pixels
+ * could hold, about as many as it was enlarged by where it was. Null where there are too few edges to say.
  */
-export function sharpestEdgePx(pixels: PixelWords, area: Spot, anyClear: boolean): number | null {
-  const [clear, pale] = [new Uint32Array(WIDEST_PX * 20), new Uint32Array(WIDEST_PX * 20)];
-  for (const [along, most] of [
-    ['rows', MOST_ROWS],
-    ['columns', MOST_COLUMNS],
-  ] as const) {
-    for (const sampled of sampledLines(pixels, area, along, most, anyClear)) countEdges(sampled, clear, pale);
-  }
+export function sharpestEdgePx({ clear, pale }: EdgeWidths): number | null {
   return quantile(clear) ?? quantile(pale);
 }
 
-/** Adds each edge of a line to the counts of widths, in twentieths of a pixel. */
-function countEdges({ line, before, after }: SampledLine, clear: Uint32Array, pale: Uint32Array): void {
+/** Adds each edge of a line. */
+export function countEdges({ line, changeAcross }: SampledLine, { clear, pale }: EdgeWidths): void {
   let x = 1;
   while (x < line.length) {
     const first = (line[x] as number) - (line[x - 1] as number);
@@ -53,12 +50,21 @@ function countEdges({ line, before, after }: SampledLine, clear: Uint32Array, pa
     }
     const rise = Math.abs((line[x - 1] as number) - (line[start] as number));
     if (rise < PALE_EDGE) continue;
-    const aside = Math.abs((before[at] as number) - (after[at] as number)) / 2;
-    const width = Math.round((20 * rise) / steepest);
-    if (aside > ASLANT * steepest || width >= clear.length) continue;
+    const width = Math.round((20 * steepRise(line, at, sign * steepest)) / steepest);
+    if (width >= clear.length || changeAcross(at) > ASLANT * steepest) continue;
     pale[width] = (pale[width] as number) + 1;
     if (rise >= CLEAR_EDGE) clear[width] = (clear[width] as number) + 1;
   }
+}
+
+/** How much an edge rises where it is steep: a glow it stands in rises too, but slowly. */
+function steepRise(line: Int16Array, at: number, steepest: number): number {
+  const least = STEEP * Math.abs(steepest);
+  const step = (x: number) => Math.sign(steepest) * ((line[x] as number) - (line[x - 1] as number));
+  let rise = Math.abs(steepest);
+  for (let x = at - 1; x > 0 && step(x) >= least; x -= 1) rise += step(x);
+  for (let x = at + 1; x < line.length && step(x) >= least; x += 1) rise += step(x);
+  return rise;
 }
 
 function quantile(counts: Uint32Array): number | null {

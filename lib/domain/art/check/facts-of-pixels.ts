@@ -22,7 +22,7 @@ export function factsOfPixels(pixels: PixelBytes, ink: Ink): ArtFacts {
     heightPx: pixels.heightPx,
     inkBox: ink.inkBox,
     ...basic,
-    haze: scan?.solid ? hazeOf(words, scan.solid, detailShare, basic.inkPx) : NO_HAZE,
+    haze: hazeIn(scan, detailShare, basic.inkPx),
     detailShare,
     ...thicknesses(words, scan, basic),
     specks: scan ? specksOf(words, scan) : NO_SPECKS,
@@ -32,6 +32,11 @@ export function factsOfPixels(pixels: PixelBytes, ink: Ink): ArtFacts {
 const NO_HAZE: ArtFacts['haze'] = { share: 0, reachPx: 0, spots: [] };
 const NO_SPECKS: ArtFacts['specks'] = { count: 0, spots: [] };
 const NO_THICKNESS: ArtFacts['strokes'] = { thinnestPx: null, spots: [] };
+
+function hazeIn(scan: AreaScan | null, detailShare: number, inkPx: number): ArtFacts['haze'] {
+  if (!scan?.notSolid || !scan.halfClear) return NO_HAZE;
+  return hazeOf({ notSolid: scan.notSolid, halfClear: scan.halfClear }, detailShare, inkPx);
+}
 
 /** A photograph on a backing has bright places inside that are no gaps, and an outline that is no stroke. */
 function thicknesses(pixels: PixelWords, scan: AreaScan | null, { look, backing, oneColourHex }: BasicFacts) {

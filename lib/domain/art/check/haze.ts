@@ -1,8 +1,6 @@
 import { type ArtFacts, MOST_SPOTS, type Spot } from '../art-facts';
-import { INK_ALPHA } from '../ink';
 import type { CellGrid } from './cell-grid';
 import { FURTHEST_CELLS, squaredDistances } from './edge-distance';
-import { type PixelWords, SOLID_ALPHA } from './pixel-classes';
 
 /** How far half-clear pixels of a smooth edge reach from solid ink. In pixels (common practice, no source). */
 export const EDGE_REACH_PX = 2;
@@ -15,27 +13,29 @@ const PARTS = 24;
 const LEAST_CELLS = 6;
 
 /**
- * Half-clear ink further from solid ink than a smooth edge reaches. `solid` has the cells with solid ink in them, and
- * `detailShare` how coarse the picture is: the edges of an enlarged one reach further and are blurred, not hazy.
+ * Half-clear ink further from solid ink than a smooth edge reaches. `detailShare` says how coarse the picture is: the edges
+ * of an enlarged one reach further, and are blurred and not hazy.
  */
 export function hazeOf(
-  { words, widthPx }: PixelWords,
-  solid: CellGrid,
+  { notSolid, halfClear }: { readonly notSolid: CellGrid; readonly halfClear: CellGrid },
   detailShare: number,
   inkPx: number,
 ): ArtFacts['haze'] {
-  const { width, height, scale, area } = solid;
-  const squared = squaredDistances(inverse(solid), 'same');
+  const { width, height, scale, area } = notSolid;
+  const squared = squaredDistances(notSolid, 'same', halfClear.cells);
   const reachPx = Math.min(MOST_EDGE_REACH_PX, EDGE_REACH_PX / Math.max(detailShare, 0.1));
   const least = (reachPx / scale + 0.5) ** 2;
+  const reach = Math.max(LEAST_REACH_CELLS, Math.round(reachPx / scale));
   const parts = hazeParts(width, height);
+  const { cells } = halfClear;
   let [hazy, furthest] = [0, 0];
-  for (let y = 0; y < height; y += 1) {
-    for (let x = 0; x < width; x += 1) {
-      const square = squared[y * width + x] as number;
-      if (square <= least || !isHazy(words, widthPx, area, x * scale, y * scale, scale, reachPx)) continue;
+  for (let y = reach; y < height - reach; y += 1) {
+    for (let x = reach; x < width - reach; x += 1) {
+      const index = y * width + x;
+      const square = squared[index] as number;
+      if (square <= least || !isWide(cells, index, reach, reach * width)) continue;
       hazy += 1;
-      if (square > furthest) furthest = square;
+      furthest = Math.max(furthest, square);
       parts.add(x, y);
     }
   }
@@ -47,33 +47,14 @@ export function hazeOf(
   };
 }
 
-function inverse(grid: CellGrid): CellGrid {
-  return { ...grid, cells: grid.cells.map((cell) => 1 - cell) };
-}
+/** A line one pixel wide touches this many cells to a side at most. */
+const LEAST_REACH_CELLS = 2;
 
-/** Whether a cell is half clear, and so are those a little way on each side: a hairline is faint but not hazy. */
-function isHazy(
-  words: Uint32Array,
-  widthPx: number,
-  area: Spot,
-  left: number,
-  top: number,
-  scale: number,
-  reachPx: number,
-): boolean {
-  const [x, y] = [area.x + left, area.y + top];
-  if (!isHalfClear(words[y * widthPx + x] as number)) return false;
-  const reach = Math.max(scale, Math.round(reachPx));
-  const inX = x - reach >= area.x && x + reach < area.x + area.width;
-  const inY = y - reach >= area.y && y + reach < area.y + area.height;
-  if (!inX || !inY) return false;
-  const at = (dx: number, dy: number) => isHalfClear(words[(y + dy) * widthPx + x + dx] as number);
-  return at(-reach, 0) && at(reach, 0) && at(0, -reach) && at(0, reach);
-}
-
-function isHalfClear(word: number): boolean {
-  const alpha = word >>> 24;
-  return alpha >= INK_ALPHA && alpha < SOLID_ALPHA;
+/** Whether it is half clear a little way on each side too: a hairline is faint but not hazy. */
+function isWide(cells: Uint8Array, index: number, across: number, down: number): boolean {
+  return (
+    cells[index - across] === 1 && cells[index + across] === 1 && cells[index - down] === 1 && cells[index + down] === 1
+  );
 }
 
 type HazeParts = {
@@ -85,29 +66,31 @@ type HazeParts = {
 function hazeParts(width: number, height: number): HazeParts {
   const size = Math.max(8, Math.ceil(Math.max(width, height) / PARTS));
   const across = Math.ceil(width / size);
-  const parts = new Map<number, { left: number; top: number; right: number; bottom: number; cells: number }>();
+  const count = across * Math.ceil(height / size);
+  const [left, top] = [new Int32Array(count).fill(width), new Int32Array(count).fill(height)];
+  const [right, bottom, cells] = [new Int32Array(count), new Int32Array(count), new Int32Array(count)];
   return {
     add: (x, y) => {
-      const key = Math.floor(y / size) * across + Math.floor(x / size);
-      const part = parts.get(key);
-      if (!part) parts.set(key, { left: x, top: y, right: x + 1, bottom: y + 1, cells: 1 });
-      else {
-        part.left = Math.min(part.left, x);
-        part.right = Math.max(part.right, x + 1);
-        part.bottom = y + 1;
-        part.cells += 1;
-      }
+      const part = Math.floor(y / size) * across + Math.floor(x / size);
+      left[part] = Math.min(left[part] as number, x);
+      top[part] = Math.min(top[part] as number, y);
+      right[part] = Math.max(right[part] as number, x + 1);
+      bottom[part] = Math.max(bottom[part] as number, y + 1);
+      cells[part] = (cells[part] as number) + 1;
     },
     spots: (scale, area) =>
-      [...parts.values()]
-        .filter(({ cells }) => cells >= LEAST_CELLS)
-        .sort((a, b) => b.cells - a.cells)
+      Array.from(cells, (inside, part) => ({ inside, part }))
+        .filter(({ inside }) => inside >= LEAST_CELLS)
+        .sort((a, b) => b.inside - a.inside)
         .slice(0, MOST_SPOTS)
-        .map(({ left, top, right, bottom }) => ({
-          x: area.x + left * scale,
-          y: area.y + top * scale,
-          width: Math.min(area.width - left * scale, (right - left) * scale),
-          height: Math.min(area.height - top * scale, (bottom - top) * scale),
-        })),
+        .map(({ part }) => {
+          const [x, y] = [(left[part] as number) * scale, (top[part] as number) * scale];
+          return {
+            x: area.x + x,
+            y: area.y + y,
+            width: Math.min(area.width, (right[part] as number) * scale) - x,
+            height: Math.min(area.height, (bottom[part] as number) * scale) - y,
+          };
+        }),
   };
 }

@@ -59,7 +59,7 @@ function readOn(words: PixelWords, area: Spot, rim: Ground | null, ink: Ink): Om
           smallPx: speckPx(longPx),
           enclosedPx: Math.max(LEAST_ENCLOSED_PX, (longPx / 400) ** 2),
           every: rule && look === 'photograph' && areaPx > COARSE_FROM_PX ? 2 : 1,
-          withSolid: !rule && tally.halfClear > HALF_CLEAR_SHARE * tally.ink,
+          forHaze: !rule && tally.halfClear > HALF_CLEAR_SHARE * tally.ink,
         })
       : null;
   const backing = rim && scan && backingFacts(rim, scan, words.widthPx * words.heightPx);

@@ -1,48 +1,40 @@
 import type { Spot } from '../art-facts';
 import type { PixelWords } from './pixel-classes';
 
-/** One row or column of an area as strengths, 0 to 255, with those a pixel to either side of it. */
-export type SampledLine = { readonly line: Int16Array; readonly before: Int16Array; readonly after: Int16Array };
+/** One row or column of an area as strengths, 0 to 255, and how much they change across it at a place. */
+export type SampledLine = { readonly line: Int16Array; readonly changeAcross: (at: number) => number };
 
 /**
  * Rows, or columns, of an area spread evenly over it, as what an eye would tell pixels apart by: how bright they are, and
- * where a picture has clear pixels, how clear first and how bright second. The buffers are used again for the next line.
+ * where a picture has clear pixels, how clear first and how bright second. The buffer is used again for the next line.
  */
 export function* sampledLines(
-  pixels: PixelWords,
+  { words, widthPx }: PixelWords,
   area: Spot,
   along: 'rows' | 'columns',
   most: number,
   anyClear: boolean,
 ): Generator<SampledLine> {
   const [length, count] = along === 'rows' ? [area.width, area.height] : [area.height, area.width];
-  const [line, before, after] = [new Int16Array(length), new Int16Array(length), new Int16Array(length)];
+  const [stride, across] = along === 'rows' ? [1, widthPx] : [widthPx, 1];
+  const line = new Int16Array(length);
   const strength = anyClear ? strengthOfClear : brightness;
   const step = Math.max(1, Math.floor((count - 2) / most));
   for (let at = 1 + ((step - 1) >> 1); at < count - 1; at += step) {
-    for (const [buffer, shift] of [
-      [before, -1],
-      [line, 0],
-      [after, 1],
-    ] as const) {
-      readLine(pixels, area, along, at + shift, buffer, strength);
+    const start = area.y * widthPx + area.x + at * across;
+    let before = -1;
+    let value = 0;
+    for (let index = 0, from = start; index < length; index += 1, from += stride) {
+      const word = words[from] as number;
+      if (word !== before) value = strength(word);
+      before = word;
+      line[index] = value;
     }
-    yield { line, before, after };
-  }
-}
-
-function readLine(
-  { words, widthPx }: PixelWords,
-  area: Spot,
-  along: 'rows' | 'columns',
-  at: number,
-  into: Int16Array,
-  strength: (word: number) => number,
-): void {
-  const [start, stride] =
-    along === 'rows' ? [(area.y + at) * widthPx + area.x, 1] : [area.y * widthPx + area.x + at, widthPx];
-  for (let index = 0, from = start; index < into.length; index += 1, from += stride) {
-    into[index] = strength(words[from] as number);
+    const changeAcross = (index: number) => {
+      const here = start + index * stride;
+      return Math.abs(strength(words[here - across] as number) - strength(words[here + across] as number)) / 2;
+    };
+    yield { line, changeAcross };
   }
 }
 

@@ -15,10 +15,12 @@ export type AreaScan = {
   readonly enclosed: readonly JoinedArea[];
   /** Joined drawn pixels that are no wider or taller than a speck. */
   readonly small: readonly JoinedArea[];
-  /** Cells with firm ink in them, with room between, and, where it was asked for, with solid ink. */
+  /** Cells with firm ink in them, and with room between. */
   readonly firm: CellGrid;
   readonly open: CellGrid;
-  readonly solid: CellGrid | null;
+  /** Cells without solid ink, and cells with half-clear ink; asked for where haze is looked for. */
+  readonly notSolid: CellGrid | null;
+  readonly halfClear: CellGrid | null;
 };
 
 export type ScanOptions = {
@@ -27,7 +29,7 @@ export type ScanOptions = {
   readonly smallPx: number;
   /** Least pixels of an enclosed place that is kept. */
   readonly enclosedPx: number;
-  readonly withSolid: boolean;
+  readonly forHaze: boolean;
   /** Looks at every so many rows and columns only: 2 for what is not measured to a pixel. */
   readonly every: number;
 };
@@ -38,10 +40,11 @@ const MOST_ENCLOSED = 400;
 
 /** Walks all pixels of an area once: counts them, joins them, and marks them on grids for what is measured later. */
 export function scanArea(pixels: PixelWords, area: Spot, options: ScanOptions): AreaScan {
-  const { backing, smallPx, enclosedPx, withSolid, every } = options;
+  const { backing, smallPx, enclosedPx, forHaze, every } = options;
   const scale = cellScale(area);
   const [firm, open] = [emptyGrid(area, scale), emptyGrid(area, scale)];
-  const solid = withSolid ? emptyGrid(area, scale) : null;
+  const solid = forHaze ? emptyGrid(area, scale) : null;
+  const halfClear = forHaze ? emptyGrid(area, scale) : null;
   const endX = area.x + area.width;
   const endY = area.y + area.height;
 
@@ -79,7 +82,7 @@ export function scanArea(pixels: PixelWords, area: Spot, options: ScanOptions): 
       }
       if (kind >= FIRM) markRun(firm, start, end, y);
       else markRun(open, start, end, y);
-      if (solid && kind === SOLID) markRun(solid, start, end, y);
+      if (solid && halfClear) markRun(kind === SOLID ? solid : halfClear, start, end, y);
       if (drawnTo !== start) {
         if (drawnFrom >= 0) ink.run(drawnFrom, drawnTo, y);
         drawnFrom = start;
@@ -97,7 +100,13 @@ export function scanArea(pixels: PixelWords, area: Spot, options: ScanOptions): 
   ink.end();
   ground.end();
   keepLargest(enclosed, MOST_ENCLOSED);
-  return { area, backing, inkPx, joinedPx, enclosed, small, firm, open, solid };
+  return { area, backing, inkPx, joinedPx, enclosed, small, firm, open, notSolid: solid && inverse(solid), halfClear };
+}
+
+function inverse(grid: CellGrid): CellGrid {
+  const { cells } = grid;
+  for (let cell = 0; cell < cells.length; cell += 1) cells[cell] = 1 - (cells[cell] as number);
+  return grid;
 }
 
 function keepLargest(areas: JoinedArea[], most: number): void {

@@ -23,11 +23,11 @@ export type Tally = {
 export type ColourBoxes = { readonly counts: Uint32Array; readonly colours: Uint32Array; total: number };
 
 /** As many pixels as are looked at, or up to four times as many: enough for a thousandth of a share. */
-const ENOUGH_PIXELS = 1_000_000;
+const ENOUGH_PIXELS = 600_000;
 
 /** How far apart pixels are compared to tell flat colour from a photograph: further than a strong JPEG's blur. */
 const PAIR_PX = 8;
-const PAIR_EVERY_PX = 5;
+const PAIR_EVERY_PX = 13;
 
 /** Channels differ by no more than this between pixels of one flat colour. */
 const ALIKE = 4;

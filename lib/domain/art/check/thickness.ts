@@ -16,8 +16,8 @@ const STEADY = 0.3;
 const STEADY_PX = 1.2;
 
 /** Middles that are tried before a picture is let go of, all in all and in one part of it. */
-const MOST_TRIES = 20_000;
-const MOST_TRIES_A_PART = 150;
+const MOST_TRIES = 8_000;
+const MOST_TRIES_A_PART = 100;
 /** Thin places are marked so far apart at least: a part of the long side. */
 const PARTS = 48;
 
@@ -25,8 +25,9 @@ const PARTS = 48;
  * The thinnest places of a picture's strokes, or of the room between them, thinnest first: measured across, where the
  * thickness is kept for a while. Tips, corners, round dots and notches are none. Null when there is no such place.
  */
-export function thicknessOf(grid: CellGrid, field: ChordField): ArtFacts['strokes'] {
-  const squared = squaredDistances(grid, field.inside === 'ink' ? 'nothing' : 'same');
+export function thicknessOf(grid: CellGrid, place: Omit<ChordField, 'distances'>): ArtFacts['strokes'] {
+  const squared = squaredDistances(grid, place.inside === 'ink' ? 'nothing' : 'same');
+  const field = { ...place, distances: { squared, width: grid.width, scale: grid.scale } };
   const spots = thinSpots(grid, ridgeOf(grid, squared), field);
   spots.sort((a, b) => a.thicknessPx - b.thicknessPx);
   return { thinnestPx: spots[0]?.thicknessPx ?? null, spots };
