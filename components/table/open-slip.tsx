@@ -87,7 +87,7 @@ export function OpenSlip({ chosen, editor, change, perform, takesFocus }: OpenSl
       <LetteringLines {...{ chosen, editor }} />
       <FitLines {...{ chosen, unit, change, locked }} setType={editor.type?.longest} />
       <OverlapLines layout={layout} {...{ chosen, unit }} setType={editor.type?.longest} />
-      {isFast ? null : <WidthsLine {...{ chosen, editor, perform }} />}
+      {isFast || letteringOf(print) ? null : <WidthsLine {...{ chosen, editor, perform }} />}
       {isFast ? null : (
         <div className={styles.acts}>
           <button type="button" className={styles.act} onClick={() => perform(tableCommand('usualPlace'))}>

@@ -52,16 +52,16 @@ test('a name and a number are set on the back, said and sized otherwise, and are
     await lettering.round(print, 'wide');
     await expect(lettering.slip(print)).toContainText('Type a width from 0.1 to 10 mm, such as 2, or none.');
     await lettering.round(print, 'none');
-    await lettering.letterHeight(print).fill('4');
+    await lettering.letterHeight(print).fill('2');
     await lettering.letterHeight(print).press('Enter');
-    await expect(lettering.slip(print).getByLabel('Letter height', { exact: true })).toHaveValue('4 in');
-    await expect(lettering.slip(print)).toContainText('CREW 00 fits at 4 in.');
+    await expect(lettering.slip(print).getByLabel('Letter height', { exact: true })).toHaveValue('2 in');
+    await expect(lettering.slip(print)).toContainText('CREW 00 fits at 2 in.');
   });
 
   expect((await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag22aa']).analyze()).violations).toEqual([]);
   await expect(table.saved).toBeVisible();
   await page.reload();
-  await expect(lettering.letterHeight('Number, back number')).toHaveValue('4 in');
+  await expect(lettering.letterHeight('Number, back number')).toHaveValue('2 in');
   await expect(lettering.hung).toHaveCount(4);
   expect(seen).toEqual([]);
   await context.close();
