@@ -1,7 +1,9 @@
-import { type ClipboardEvent, type KeyboardEvent, useState } from 'react';
+import { type ClipboardEvent, type KeyboardEvent, useRef, useState } from 'react';
 import { classNames } from '../ui/class-names';
 import { cellKey, type Move } from './cell-key';
 import styles from './roster-table.module.css';
+
+type Typed = { readonly text: string; readonly was: string };
 
 type RosterCellProps = {
   /** What the cell is called: `Name, line 3`. */
@@ -29,16 +31,23 @@ type RosterCellProps = {
 export function RosterCell(props: RosterCellProps) {
   const { label, heading, text, kind, state, describedBy, readOnly, longest } = props;
   // What stood there when typing began: somebody else may change it under the hand.
-  const [typed, setTyped] = useState<{ text: string; was: string } | null>(null);
+  const [typed, setTyped] = useState<Typed | null>(null);
+  // Moving on leaves the field too, before what was typed is drawn anew: it is handed over once.
+  const kept = useRef<Typed | null>(null);
+  const type = (next: Typed | null) => {
+    kept.current = next;
+    setTyped(next);
+  };
   const commit = () => {
-    if (typed && typed.text !== typed.was) props.onCommit(typed.text, typed.was);
-    setTyped(null);
+    const written = kept.current;
+    type(null);
+    if (written && written.text !== written.was) props.onCommit(written.text, written.was);
   };
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     const act = event.nativeEvent.isComposing ? null : cellKey(event, event.currentTarget, typed !== null);
     if (act === null) return;
     event.preventDefault();
-    if (act === 'revert') return setTyped(null);
+    if (act === 'revert') return type(null);
     if (act === 'undo' || act === 'redo') return props.onUndo(act === 'redo');
     commit();
     props.onMove(act);
@@ -47,7 +56,7 @@ export function RosterCell(props: RosterCellProps) {
     const pasted = event.clipboardData.getData('text/plain');
     if (readOnly || !/[\t\n\r]/.test(pasted.replace(/[\r\n]+$/, ''))) return;
     event.preventDefault();
-    if (props.onPasteBlock(pasted)) setTyped(null);
+    if (props.onPasteBlock(pasted)) type(null);
   };
   return (
     <label className={styles.cell}>
@@ -67,7 +76,7 @@ export function RosterCell(props: RosterCellProps) {
         autoCapitalize="off"
         spellCheck={false}
         onFocus={(event) => event.currentTarget.select()}
-        onChange={({ target }) => setTyped({ text: target.value, was: typed?.was ?? text })}
+        onChange={({ target }) => type({ text: target.value, was: typed?.was ?? text })}
         onBlur={commit}
         onKeyDown={onKeyDown}
         onPaste={onPaste}

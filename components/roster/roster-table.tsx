@@ -84,6 +84,11 @@ export function RosterTable(props: RosterTableProps) {
     }
     return found;
   }, [checks]);
+  // One row of keys: the line that was begun stays the same row, and the hand in it, once it is on the list.
+  const rows = [
+    ...lines.map((line) => ({ line, number: numbers.get(line.personId) ?? 0 })),
+    ...(readOnly ? [] : [{ line: begun, number: null }]),
+  ];
   const head = (place: string) => {
     const name = placeName(t, place, columns, garments);
     const isSorted = sorting?.place === place;
@@ -120,18 +125,15 @@ export function RosterTable(props: RosterTableProps) {
           </tr>
         </thead>
         <tbody ref={body}>
-          {lines.map((line) => (
+          {rows.map(({ line, number }) => (
             <RosterLine
               key={line.personId}
               context={context}
               line={line}
-              number={numbers.get(line.personId) ?? 0}
+              number={number}
               checks={byPerson.get(line.personId) ?? NONE}
             />
           ))}
-          {readOnly ? null : (
-            <RosterLine key={begun.personId} context={context} line={begun} number={null} checks={NONE} />
-          )}
         </tbody>
       </table>
     </div>
