@@ -118,6 +118,9 @@ type Fitted = { readonly squeeze: number; readonly lower: number };
 
 const AS_ASKED: Fitted = { squeeze: 1, lower: 1 };
 
+/** A bent curve reaches this far past the points of it that are measured, mm: the hundredth it is bent true to, on both sides. */
+const BULGE_MM = 0.02;
+
 /** How often an interval is halved while a bent line is fitted: to a 4 000th of its width. */
 const HALVINGS = 12;
 
@@ -131,11 +134,11 @@ function fittedTo(size: LetteringSize, lettering: Lettering, block: Block): Fitt
     const squeeze = mostMm / natural;
     return squeeze >= floor ? { squeeze, lower: 1 } : { squeeze: floor, lower: squeeze / floor };
   }
-  if (widthAt({ squeeze: floor, lower: 1 }) <= mostMm) {
-    const squeeze = greatest(floor, 1, (share) => widthAt({ squeeze: share, lower: 1 }) <= mostMm);
-    return { squeeze, lower: 1 };
+  const fits = (fitted: Fitted) => widthAt(fitted) + BULGE_MM <= mostMm;
+  if (fits({ squeeze: floor, lower: 1 })) {
+    return { squeeze: greatest(floor, 1, (squeeze) => fits({ squeeze, lower: 1 })), lower: 1 };
   }
-  const lower = greatest(0, 1, (share) => widthAt({ squeeze: floor, lower: share }) <= mostMm);
+  const lower = greatest(0, 1, (share) => fits({ squeeze: floor, lower: share }));
   return { squeeze: floor, lower };
 }
 
