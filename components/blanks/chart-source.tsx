@@ -7,12 +7,12 @@ import { readChartText } from '@/lib/domain/garment/chart-text/read-chart-text';
 import type { GarmentKind } from '@/lib/domain/garment/kinds';
 import { Button } from '../ui/button';
 import { CheckField } from '../ui/check-field';
+import { readFileText } from '../ui/read-file-text';
 import { SelectField } from '../ui/select-field';
 import { TextArea } from '../ui/text-area';
 import { TextField } from '../ui/text-field';
 import { ChartReadingSummary } from './chart-reading-summary';
 import styles from './chart-source.module.css';
-import { readFileText } from '../ui/read-file-text';
 import type { ChartInHand } from './use-chart';
 
 const UNITS = ['auto', 'in', 'cm'] as const;

@@ -113,20 +113,23 @@ describe('heather cloth', () => {
   /** What fibres may add to a scene, characters: it is sent to a phone. */
   const MOST = 15_000;
 
-  it.each(STARTER_CHARTS)('shows fibres on the cloth of the largest size and nowhere else, in few bytes: $id', ({ kind, sizes: of }) => {
-    for (const entered of of.slice(-1).map((size) => size.entered)) {
-      for (const side of sidesOf(kind)) {
-        const flat = freezeFlat(drawn(kind, entered, side));
-        const { fibres } = clothLook({ hex: '#9A9CA0', heather: true }, flat);
-        expect(fibres.map(({ d }) => d).join('').length, side).toBeLessThan(MOST);
-        const pieces = flat.parts.flatMap(({ d }) => chainsOf(d));
-        const off = fibres
-          .flatMap(({ d }) => chainsOf(d).flat())
-          .filter((end) => !pieces.some((piece) => isWithin(end, piece)));
-        expect(off, side).toEqual([]);
+  it.each(STARTER_CHARTS)(
+    'shows fibres on the cloth of the largest size and nowhere else, in few bytes: $id',
+    ({ kind, sizes: of }) => {
+      for (const entered of of.slice(-1).map((size) => size.entered)) {
+        for (const side of sidesOf(kind)) {
+          const flat = freezeFlat(drawn(kind, entered, side));
+          const { fibres } = clothLook({ hex: '#9A9CA0', heather: true }, flat);
+          expect(fibres.map(({ d }) => d).join('').length, side).toBeLessThan(MOST);
+          const pieces = flat.parts.flatMap(({ d }) => chainsOf(d));
+          const off = fibres
+            .flatMap(({ d }) => chainsOf(d).flat())
+            .filter((end) => !pieces.some((piece) => isWithin(end, piece)));
+          expect(off, side).toEqual([]);
+        }
       }
-    }
-  });
+    },
+  );
 
   it('is the same each time, shows on white and on black, and not where a cloth is plain', () => {
     const flat = () => freezeFlat(drawn('crewTee', sizes[0]?.entered ?? {}, 'front'));
