@@ -6,9 +6,11 @@ import { type PictureFrame, pictureFrame } from '@/lib/domain/layout/picture-fra
 import type { Scene } from '@/lib/domain/layout/scene';
 import type { PictureName } from '@/lib/domain/revision/picture-name';
 import { sidesOnLine } from '@/lib/domain/revision/view';
+import { personFrame } from '@/lib/domain/revision/view-people';
 import { linePicture } from '../draw/line-picture';
 import { type KeptPicture, scenePicture } from '../draw/scene-picture';
 import { viewOf } from './revision-view';
+import { sealedPersonalScene } from './seal-personal-scenes';
 import { sealedRevision, sealedScene, sealedScenesOf } from './sealed-files';
 
 /** Frames of garments whose pictures are being made; a sealed revision never changes, so they hold. */
@@ -18,9 +20,22 @@ const frames = new LRUCache<string, PictureFrame>({ max: MOST_KEPT_FRAMES });
 /** Draws a picture of a revision from its sealed drawings; null when the revision does not show it. */
 export async function drawPicture(revisionId: string, picture: PictureName): Promise<KeptPicture | null> {
   if (picture.kind === 'line') return drawLine(revisionId, picture.garmentId, picture.side);
+  if (picture.kind === 'person') return drawPerson(revisionId, picture.sha256);
   const scene = await sealedScene(revisionId, picture.sha256);
   const drawn = scene && picture.kind === 'photograph' ? await onPhotograph(revisionId, scene) : scene;
   return scene && drawn && scenePicture(drawn, await frameOf(revisionId, scene.garmentId));
+}
+
+async function drawPerson(revisionId: string, sha256: string): Promise<KeptPicture | null> {
+  const scene = await sealedPersonalScene(revisionId, sha256);
+  if (!scene) return null;
+  const name = `${revisionId} ${scene.garmentId} person`;
+  const known = frames.get(name);
+  const layout = known ? undefined : (await sealedRevision(revisionId))?.envelope.layout;
+  const frame = known ?? (layout && personFrame(layout, scene.garmentId));
+  if (!frame) return null;
+  frames.set(name, frame);
+  return scenePicture(scene, frame);
 }
 
 /** A sealed scene over the photograph that was sealed with it; null where there is none. */

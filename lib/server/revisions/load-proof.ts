@@ -7,6 +7,7 @@ import {
   standing,
 } from '@/lib/domain/revision/state';
 import type { ViewGarment } from '@/lib/domain/revision/view';
+import type { ViewPeople } from '@/lib/domain/revision/view-people';
 import type { LinkAccess } from '../links/link-access';
 import { type ProofRevision, type ProofRows, readProofRows } from './proof-rows';
 import { type RevisionViewContent, revisionView } from './revision-view';
@@ -19,12 +20,14 @@ export type ProofView = {
   readonly revision: RevisionHeader;
   readonly garments: readonly ViewGarment[];
   readonly standing: Standing;
+  /** What each person gets; null where it is the same for all, and for a link that may not see names. */
+  readonly people: ViewPeople | null;
   readonly lettered: boolean;
   readonly mayAnswer: boolean;
   readonly myAnswer: MyAnswer | null;
 };
 
-export type RevisionHeader = Omit<RevisionViewContent, 'garments' | 'lettered'> & {
+export type RevisionHeader = Omit<RevisionViewContent, 'garments' | 'people' | 'lettered'> & {
   readonly revisionId: string;
   readonly number: number;
   readonly seal: string;
@@ -60,6 +63,7 @@ export async function loadProof(access: LinkAccess, number?: number): Promise<Pr
     contact: { name: access.contactName },
     revision: header.revision,
     garments: header.garments,
+    people: access.may.seeNames ? header.people : null,
     lettered: header.lettered,
     standing: revisionStanding,
     mayAnswer: access.may.sign && header.revision.state === 'current' && revisionStanding !== 'signedOff',
@@ -67,16 +71,22 @@ export async function loadProof(access: LinkAccess, number?: number): Promise<Pr
   };
 }
 
-/** The header and garments of one of a job's revisions, from its kept view. */
+/** The header, garments and people of one of a job's revisions, from its kept view. */
 export async function revisionHeader(
   revisions: readonly ProofRevision[],
   { revisionId, number, seal, sentAt, viewMadeAt }: ProofRevision,
-): Promise<{ revision: RevisionHeader; garments: readonly ViewGarment[]; lettered: boolean }> {
-  const { garments, lettered, ...content } = await revisionView(revisionId, viewMadeAt);
+): Promise<{
+  revision: RevisionHeader;
+  garments: readonly ViewGarment[];
+  people: ViewPeople | null;
+  lettered: boolean;
+}> {
+  const { garments, people, lettered, ...content } = await revisionView(revisionId, viewMadeAt);
   const state = revisionState(number, revisions);
   return {
     revision: { ...content, revisionId, number, seal, sentAt, state, currentNumber: currentNumber(revisions) },
     garments,
+    people: people ?? null,
     lettered,
   };
 }

@@ -1,5 +1,6 @@
 import type { Standing } from '@/lib/domain/revision/state';
 import type { ViewGarment } from '@/lib/domain/revision/view';
+import type { ViewPeople } from '@/lib/domain/revision/view-people';
 import type { MakerAccess } from '../auth/maker-access';
 import { reader } from '../db/database';
 import { progressRows, standingOf } from '../jobs/job-standing';
@@ -19,6 +20,7 @@ export type RevisionView = {
   readonly shopName: string;
   readonly revision: RevisionHeader;
   readonly garments: readonly ViewGarment[];
+  readonly people: ViewPeople | null;
   readonly standing: Standing;
   readonly reopened: boolean;
   readonly opened: boolean;
@@ -50,7 +52,7 @@ export async function loadRevision(_maker: MakerAccess, jobId: string, number: n
   const shown = proof?.revisions.find((revision) => revision.number === number);
   if (!(job && row && proof && shown)) return null;
   const names = new Map(job.contacts.map(({ id, name }) => [id, name]));
-  const { revision, garments } = await revisionHeader(proof.revisions, shown);
+  const { revision, garments, people } = await revisionHeader(proof.revisions, shown);
   return {
     jobId,
     jobTitle: job.title,
@@ -60,6 +62,7 @@ export async function loadRevision(_maker: MakerAccess, jobId: string, number: n
     shopName: proof.shop.name,
     revision,
     garments,
+    people,
     standing: standingOf(job, row),
     reopened: row.events.some(({ kind }) => kind === 'reopened'),
     opened: row.visits.length > 0,

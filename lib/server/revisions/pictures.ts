@@ -7,6 +7,7 @@ import type { KeptPicture } from '../draw/scene-picture';
 import { pictureFiles } from '../files/store';
 import { drawPicture } from './draw-picture';
 import { viewOf } from './revision-view';
+import { personalSceneHashes } from './seal-personal-scenes';
 
 /** Pictures being made now, so that two who ask at once wait for one. */
 const underWay = new Map<string, Promise<Uint8Array | null>>();
@@ -41,15 +42,16 @@ export async function makePictures(revisionId: string, isStopped: () => boolean 
   }
 }
 
-/** Every picture a revision has: each drawing once, and each garment's lines. */
+/** Every picture a revision has: each drawing once, each garment's lines, and what each person gets. */
 async function picturesOf(revisionId: string): Promise<PictureName[]> {
-  const [scenes, view] = await Promise.all([
+  const [scenes, view, personal] = await Promise.all([
     reader().revisionScene.findMany({
       where: { revisionId, line: '' },
       orderBy: { id: 'asc' },
       select: { hash: true },
     }),
     viewOf(revisionId),
+    personalSceneHashes(revisionId),
   ]);
   const hashes = new Set(scenes.map(({ hash }) => hash));
   return [
@@ -57,6 +59,7 @@ async function picturesOf(revisionId: string): Promise<PictureName[]> {
     ...(view?.garments ?? []).flatMap((garment) =>
       sidesOnLine(garment).map((side): PictureName => ({ kind: 'line', garmentId: garment.garmentId, side })),
     ),
+    ...personal.map((sha256): PictureName => ({ kind: 'person', sha256 })),
   ];
 }
 

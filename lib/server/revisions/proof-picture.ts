@@ -5,13 +5,14 @@ import { pictureOf } from './pictures';
 
 /**
  * A picture of the customer's page: one of one revision of their job, WebP. Made at the first call where it is not there yet.
- * Null when the job has no such revision, it was withdrawn, or it does not show that picture.
+ * Null when the job has no such revision, it was withdrawn, it does not show that picture, or the link may not see names and it has one.
  */
 export async function proofPicture(
-  { jobId }: Pick<LinkAccess, 'jobId'>,
+  { jobId, may }: Pick<LinkAccess, 'jobId' | 'may'>,
   number: number,
   picture: PictureName,
 ): Promise<Uint8Array | null> {
+  if (picture.kind === 'person' && !may.seeNames) return null;
   const revision = await reader().revision.findFirst({
     where: { jobId, number, events: { none: { kind: 'withdrawn' } } },
     select: { id: true },

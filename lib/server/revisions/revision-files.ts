@@ -1,14 +1,14 @@
-import type { Print } from '@/lib/domain/layout/document';
-import { artOf, letteringOf } from '@/lib/domain/layout/print-content';
+import { artOf } from '@/lib/domain/layout/print-content';
 import { groupFor } from '@/lib/domain/layout/sizes';
-import { fieldsIn } from '@/lib/domain/lettering/lettering-text';
 import type { Envelope } from '@/lib/domain/revision/envelope';
+import { isPersonal } from '@/lib/domain/revision/personal-scenes';
 import { defaultLocale, isLocale } from '@/lib/messages/locales';
 import { translatorFor } from '@/lib/messages/translator';
 import { reader } from '../db/database';
 import { isPrint, type PrintFile, printPng } from '../draw/print-png';
 import { revisionPicture } from '../draw/revision-picture';
 import { revisionView } from './revision-view';
+import { sealedPersonalScene } from './seal-personal-scenes';
 import { sealedRevision, sealedScene } from './sealed-files';
 
 /** A file made from a revision, with the name to save it under. */
@@ -57,40 +57,42 @@ export async function sealedFile(revisionId: string): Promise<NamedFile | null> 
 
 /**
  * The print file of one print in one of its size groups: the box of its ink at 300 px per inch, from the sealed drawing
- * of the first size in the group. Null when the revision has no such print or group, and for lettering that says something
- * else for each person: samples are not for printing.
+ * of the first size in the group. Lettering that says something else for each person is that of the one asked for: samples
+ * are not for printing. Null when the revision has no such print or group, or the person does not get it.
  */
 export async function printFile(
   revisionId: string,
   printId: string,
   groupId: string,
+  personId: string | null = null,
 ): Promise<(NamedFile & PrintFile) | null> {
   const envelope = (await sealedRevision(revisionId))?.envelope;
   const print = envelope?.layout.prints.find((each) => each.printId === printId);
-  if (!(envelope && print) || isPersonal(print)) return null;
+  if (!(envelope && print) || isPersonal(print) !== (personId !== null)) return null;
   const scenes = await reader().revisionScene.findMany({
-    where: { revisionId, side: print.side, garment: { in: print.garmentIds }, line: '' },
+    where: { revisionId, side: print.side, garment: { in: print.garmentIds }, line: personId ?? '' },
     orderBy: { id: 'asc' },
     select: { hash: true, blank: true, size: true },
   });
   const drawn = scenes.find(({ blank, size }) => groupFor(print, { blankId: blank, sizeId: size }).groupId === groupId);
-  const scene = drawn && (await sealedScene(revisionId, drawn.hash));
+  const scene = drawn && (await (personId === null ? sealedScene : sealedPersonalScene)(revisionId, drawn.hash));
   const shape = scene?.shapes.filter(isPrint).find((each) => each.printId === printId);
   if (!shape) return null;
   const art = artOf(print);
+  const words = personId !== null && shape.kind === 'glyphs' ? ` ${nameWords(shape.text)}` : '';
   const made = await printPng(shape, art ? [art] : []);
   return {
     ...made,
     bytes: made.png,
-    fileName: `${fileWords(envelope)} ${print.name} ${made.widthPx}x${made.heightPx}.png`,
+    fileName: `${fileWords(envelope)} ${print.name}${words} ${made.widthPx}x${made.heightPx}.png`,
   };
-}
-
-function isPersonal(print: Print): boolean {
-  return fieldsIn(letteringOf(print)?.lines ?? []).length > 0;
 }
 
 /** Job and revision as part of a file name: letters, digits, spaces and a few marks that every system takes. */
 function fileWords({ job, number }: Pick<Envelope, 'job' | 'number'>): string {
-  return `${job.title.replace(/[^\p{L}\p{N} '’_-]+/gu, ' ').trim()} Rev ${number}`;
+  return `${nameWords(job.title)} Rev ${number}`;
+}
+
+function nameWords(text: string): string {
+  return text.replace(/[^\p{L}\p{N} '’_-]+/gu, ' ').trim();
 }

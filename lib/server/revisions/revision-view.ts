@@ -1,6 +1,7 @@
 import { LRUCache } from 'lru-cache';
 import { z } from 'zod';
 import { viewGarmentSchema } from '@/lib/domain/revision/view';
+import { viewPeopleSchema } from '@/lib/domain/revision/view-people';
 import { reader } from '../db/database';
 
 /** What is kept beside a sealed revision so that its page needs no more than one read. */
@@ -13,6 +14,8 @@ export const revisionViewSchema = z.object({
   note: z.string(),
   lettered: z.boolean(),
   garments: z.array(viewGarmentSchema),
+  /** What each person gets, where it differs: only for those who may see names. */
+  people: viewPeopleSchema.optional(),
 });
 export type RevisionViewContent = z.infer<typeof revisionViewSchema>;
 

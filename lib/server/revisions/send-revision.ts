@@ -5,8 +5,10 @@ import { layoutPart, type SealedEnvelope, sealEnvelope } from '@/lib/domain/revi
 import { type FitNoteMistake, type FitNotes, fitNoteMistakes, withFitNotes } from '@/lib/domain/revision/fit-notes';
 import { type FrozenScene, frozenScenes, withFrozenFlats } from '@/lib/domain/revision/frozen-scenes';
 import { type SendRefusal, sendRefusal } from '@/lib/domain/revision/next-step';
+import type { PersonalScene } from '@/lib/domain/revision/personal-scenes';
 import { softPrintsToDecide, withoutIdleSoftMarks } from '@/lib/domain/revision/soft-prints';
 import { viewGarments } from '@/lib/domain/revision/view';
+import { viewPeople } from '@/lib/domain/revision/view-people';
 import { detailOfPictures } from '../art/detail-of-pictures';
 import type { MakerAccess } from '../auth/maker-access';
 import { afterCommit, reader, write } from '../db/database';
@@ -23,6 +25,7 @@ import { loadOutliner } from '../text/outline-text';
 import { askForPictures } from './picture-work';
 import { type RevisionViewContent, revisionViewSchema } from './revision-view';
 import { type SealedPeople, sealPeople, storePeople } from './seal-people';
+import { sealPersonalScenes, storePersonalScenes } from './seal-personal-scenes';
 
 /** A link outlives the day the order is needed by this long, so that the customer can look things up afterwards. */
 const LINK_DAYS_AFTER_NEEDED = 180;
@@ -65,6 +68,7 @@ type Prepared = {
   readonly sealed: SealedEnvelope;
   readonly people: SealedPeople;
   readonly scenes: readonly FrozenScene[];
+  readonly personal: readonly PersonalScene[];
   readonly view: RevisionViewContent;
 };
 
@@ -156,6 +160,7 @@ async function prepare(
   const layout = withFrozenFlats(draft);
   const people = sealPeople(layout.people);
   const scenes = frozenScenes(layout, shop.unit, await loadOutliner(), type);
+  const personal = sealPersonalScenes(layout, type);
   const number = (previous?.number ?? 0) + 1;
   const sealed = sealEnvelope({
     format: 1,
@@ -168,9 +173,10 @@ async function prepare(
     rosterHash: people.rosterHash,
     ...(people.lines.length > 0 ? { columns: [...people.columns] } : {}),
     statement: layout.statement,
-    scenes: scenes.map(({ keyText, sha256 }) => ({ key: keyText, sha256 })),
+    scenes: [...scenes, ...personal].map(({ keyText, sha256 }) => ({ key: keyText, sha256 })),
     previousSeal: previous?.seal ?? null,
   });
+  const everyone = viewPeople(layout, personal);
   const view = revisionViewSchema.parse({
     locale: shop.locale,
     unit: shop.unit,
@@ -179,15 +185,16 @@ async function prepare(
     note,
     lettered: type !== null,
     garments: viewGarments(layout, scenes, type),
+    ...(everyone ? { people: everyone } : {}),
   });
-  return { number, sealed, people, scenes, view };
+  return { number, sealed, people, scenes, personal, view };
 }
 
 async function storeRevision(
   tx: Transaction,
   jobId: string,
   input: SendInput,
-  { number, sealed, people, scenes, view }: Prepared,
+  { number, sealed, people, scenes, personal, view }: Prepared,
   now: Date,
 ): Promise<void> {
   const revisionId = input.revisionId;
@@ -225,6 +232,7 @@ async function storeRevision(
       hash: sha256,
     })),
   });
+  await storePersonalScenes(tx, revisionId, personal);
   await tx.revisionView.create({ data: { revisionId, json: JSON.stringify(view), madeAt: now } });
   await tx.revisionEvent.create({ data: { id: newId(), revisionId, kind: 'sent', occurrence: 0, at: now } });
 }
