@@ -25,7 +25,8 @@ export function SpotMarks({ findings, chosen, unit }: SpotMarksProps) {
     <g aria-hidden="true" className={styles.marks}>
       {findings.map((finding) => {
         const isChosen = finding.number === chosen;
-        if (chosen !== null && !isChosen) return null;
+        // What is only good to know is marked when it is asked for: it would lie over what has to be seen.
+        if (!isChosen && (chosen !== null || finding.severity === 'notes')) return null;
         const spots = isChosen ? finding.spots : finding.spots.slice(0, MOST_UNCHOSEN);
         return (
           <g key={finding.number} className={classNames(styles[finding.severity], isChosen && styles.chosen)}>

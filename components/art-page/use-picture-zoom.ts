@@ -8,6 +8,8 @@ const CLOSER = 1.5;
 const CLOSEST = 16;
 /** Room left around a picture that is seen whole, px of the screen on each side. */
 const MARGIN = 16;
+/** The frame's own line on both sides, px of the screen. */
+const BORDERS = 4;
 
 export type PictureZoom = {
   /** Px of the screen to one px of the picture; null until the frame has been measured. */
@@ -40,7 +42,8 @@ export function usePictureZoom(
     const element = frame.current;
     if (!element) return;
     const observer = new ResizeObserver(() => {
-      const { width, height } = element.getBoundingClientRect();
+      // Inside its border; bars to scroll by do not count, since a picture seen whole has none.
+      const [width, height] = [element.offsetWidth - BORDERS, element.offsetHeight - BORDERS];
       setRoom({ width: width - 2 * MARGIN, height: height - 2 * MARGIN });
     });
     observer.observe(element);
