@@ -38,6 +38,8 @@ export function PeopleEditor(props: PeopleEditorProps) {
   const locale = useLocale();
   const { keeper, shown } = useList(props);
   const { list } = shown;
+  // Open from the start where there are spares; after that it is the hand's.
+  const [hasSpares] = useState(props.list.settings.spares.length > 0);
   const [pasted, setPasted] = useState<{ text: string } | null>(null);
   const checks = useMemo(
     () => listChecks(list, { garments, letteredColumnIds, thisYear }),
@@ -107,7 +109,7 @@ export function PeopleEditor(props: PeopleEditorProps) {
       {view.lines.length === 0 && list.lines.length > 0 ? <p>{t('tools.nothingFound')}</p> : null}
       {locked ? null : <p className={styles.keys}>{t('table.keys')}</p>}
       {garments.length === 0 ? null : (
-        <Disclosure summary={t('counts.title')} open={list.settings.spares.length > 0}>
+        <Disclosure summary={t('counts.title')} open={hasSpares}>
           <CountsPanel t={t} list={list} garments={garments} readOnly={locked} onEdit={edit} />
         </Disclosure>
       )}
