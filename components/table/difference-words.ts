@@ -45,6 +45,8 @@ export function useDifferenceWords(
       case 'otherPicture':
       case 'otherLettering':
         return t(difference.kind, { print: difference.mine.name });
+      case 'goesAheadSoft':
+        return t('goesAheadSoft', { print: difference.print.name, inMine: difference.mine ? 'yes' : 'no' });
       case 'otherGarments':
         return t('otherGarments', {
           print: difference.mine.name,

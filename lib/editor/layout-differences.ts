@@ -15,6 +15,8 @@ export type LayoutDifference =
       readonly mine: Print;
       readonly theirs: Print;
     }
+  /** Whether the print goes ahead though it is soft: `mine` says so of mine. */
+  | { readonly kind: 'goesAheadSoft'; readonly print: Print; readonly mine: boolean }
   | { readonly kind: 'turned'; readonly print: Print; readonly mine: Centidegrees; readonly theirs: Centidegrees }
   | {
       readonly kind: 'reads';
@@ -46,6 +48,8 @@ function printDifferences({ garments }: LayoutDocument, mine: Print, theirs: Pri
     const bothLettered = mine.content.kind === 'lettering' && theirs.content.kind === 'lettering';
     found.push({ kind: bothLettered ? 'otherLettering' : 'otherPicture', mine, theirs });
   }
+  if (mine.goAheadSoft !== theirs.goAheadSoft)
+    found.push({ kind: 'goesAheadSoft', print: mine, mine: mine.goAheadSoft === true });
   if (!sameIds(mine.garmentIds, theirs.garmentIds)) found.push({ kind: 'otherGarments', mine, theirs });
   if (mine.locationId !== theirs.locationId) return [...found, { kind: 'moved', mine, theirs }];
   if (mine.turnCentideg !== theirs.turnCentideg)

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { setCounts } from '@/lib/domain/layout/garment-edits';
 import { removePrint, renamePrint, setLocation, setTurn } from '@/lib/editor/commands/change-print';
 import { setGarments } from '@/lib/editor/commands/cover-garments';
+import { goAheadSoft } from '@/lib/editor/commands/go-ahead-soft';
 import { layOnTop } from '@/lib/editor/commands/order-print';
 import { setDrop } from '@/lib/editor/commands/place-print';
 import { layoutDifferences, sideThatDiffers } from '@/lib/editor/layout-differences';
@@ -35,6 +36,7 @@ describe('in what two copies of a layout differ', () => {
     expect(kinds(afterCommand(table, setTurn, { turnCentideg: 1_500 }))).toEqual(['turned']);
     expect(kinds(afterCommand(table, setLocation, { locationId: 'centreChest', newId }))).toEqual(['moved']);
     expect(kinds(afterCommand(table, setGarments, { garmentIds: ['tee', 'hood'], newId }))).toEqual(['otherGarments']);
+    expect(kinds(afterCommand(table, goAheadSoft, { on: true }))).toEqual(['goesAheadSoft']);
     expect(kinds(afterCommand(table, layOnTop, undefined))).toEqual(['order']);
     const counted = setCounts(TWO_GARMENTS, 'tee', [{ ...ADULT_M, quantity: 9 }]);
     expect(layoutDifferences(TWO_GARMENTS, counted)).toEqual([{ kind: 'garments' }]);
