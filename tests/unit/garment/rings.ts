@@ -7,9 +7,15 @@ type RingPoint = { x: number; y: number };
 /** A chain of straight pieces. */
 export type Chain = readonly RingPoint[];
 
+// The same lines are asked about for every print on them and for every point of it.
+const chainsByData = new Map<string, readonly Chain[]>();
+const piecesByChain = new WeakMap<Chain, readonly Piece[]>();
+
 /** Every run of drawn path data as straight pieces. */
-export function chainsOf(d: string): Chain[] {
-  return flattened(pathFromData(d), 20);
+export function chainsOf(d: string): readonly Chain[] {
+  const chains = chainsByData.get(d) ?? flattened(pathFromData(d), 20);
+  chainsByData.set(d, chains);
+  return chains;
 }
 
 /** The outline as one ring of points. */
@@ -44,7 +50,13 @@ export function isWithin({ x, y }: RingPoint, ring: Chain): boolean {
 
 type Piece = readonly [RingPoint, RingPoint];
 
-function piecesOf(chain: Chain): Piece[] {
+function piecesOf(chain: Chain): readonly Piece[] {
+  const pieces = piecesByChain.get(chain) ?? cutToPieces(chain);
+  piecesByChain.set(chain, pieces);
+  return pieces;
+}
+
+function cutToPieces(chain: Chain): Piece[] {
   return chain.slice(1).flatMap((to, index) => {
     const from = chain[index];
     return from && Math.hypot(to.x - from.x, to.y - from.y) > 1e-9 ? [[from, to] as const] : [];

@@ -187,7 +187,7 @@ describe('being clear', () => {
           if (isClearThere) clear += 1;
         },
       ),
-      { numRuns: 200 },
+      { numRuns: 100 },
     );
     expect(clear).toBeGreaterThan(3);
   });

@@ -249,7 +249,7 @@ describe('suggested size groups of any print', () => {
         for (const key of shown) expectShareKept(made, key);
         for (const key of offeredSizes(made.layout.garments[0] ?? fail()).map(keyOf)) expectFittingJoined(made, key);
       }),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   }, 60_000);
 });

@@ -81,7 +81,7 @@ describe('a print kept under another', () => {
           }
         }
       }),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   }, 30_000);
 
