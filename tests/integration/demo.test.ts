@@ -68,9 +68,9 @@ it('has every picture of its revisions made beside the pages, one revision after
   const lines = garments.reduce((sum, garment) => sum + sidesOnLine(garment).length, 0);
   expect(lines).toBeGreaterThan(garments.length);
   const stop = startPictureWork();
-  await expect.poll(() => reader().revisionPicture.count(), { timeout: 60_000 }).toBe(scenes + lines);
+  await expect.poll(() => reader().revisionPicture.count(), { timeout: 120_000 }).toBe(scenes + lines);
   await stop();
-}, 90_000);
+}, 150_000);
 
 it('gives the line of a garment as one picture, every size in a place of its own, at one scale', async () => {
   const { revisionId, json } = await reader().revisionView.findFirstOrThrow({ orderBy: { madeAt: 'asc' } });
