@@ -71,7 +71,8 @@ export function hazePicture(random: Random, isFault: boolean): TruthPicture {
     umPerPx: sharp(random),
     cloths: [clothFarFrom(random, colours)],
     must: isFault ? ['haze'] : [],
-    either: ['emptyMargin'],
+    // Where a half-clear disc ends beside a corner of the mark there is a wedge of any width.
+    either: isFault ? ['emptyMargin', 'thinStrokes', 'thinGaps'] : ['emptyMargin'],
   };
 }
 

@@ -213,8 +213,14 @@ export function enlargedPicture(random: Random, isFault: boolean): TruthPicture 
   const side = isFault ? Math.round(random.between(700, 900) / times) : random.whole(600, 800);
   const backing = backingColour(random);
   const colours = [colourFarFrom(random, [backing])];
-  const size = side * 0.86;
-  const mark = boldMark(random, { x: side * 0.07, y: side * 0.07, size }, colours);
+  const size = side * 0.66;
+  // Straight edges along the rows of pixels lose nothing when they are enlarged, so the mark lies aslant.
+  const mark: Call[] = [
+    ['translate', side / 2, side / 2],
+    ['rotate', random.between(0.1, 0.6)],
+    ...boldMark(random, { x: -size / 2, y: -size / 2, size }, colours),
+    ['resetTransform'],
+  ];
   const drawing: Drawing = isPhotograph
     ? {
         widthPx: side,

@@ -13,7 +13,7 @@ import { gapPicture, strokePicture } from './thickness-pictures';
 import type { TruthPicture } from './truth-picture';
 
 /** Of each family, with the fault and without it. */
-const EACH = { withFault: 9, nearMiss: 7 };
+const EACH = { withFault: 12, nearMiss: 8 };
 
 type Family = (random: Random, isFault: boolean) => TruthPicture;
 const FAMILIES: readonly Family[] = [

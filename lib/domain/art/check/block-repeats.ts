@@ -1,5 +1,5 @@
-/** A step from pixel to pixel that is seen. Of 255. */
-const LEAST_STEP = 8;
+/** A step from pixel to pixel that is more than what a JPEG leaves beside an edge. Of 255. */
+const LEAST_STEP = 32;
 /** So many different steps a side it takes to tell repeated pixels from a few straight edges. */
 const ENOUGH_STEPS = 40;
 /** Of all steps, those that fall on the lattice of repeated pixels. */
@@ -37,7 +37,7 @@ function latticeOf(counts: Uint32Array): number | null {
   if (first === undefined || last === undefined || places.length < ENOUGH_STEPS) return null;
   // Where almost every pixel steps, none is repeated.
   if (places.length > 0.8 * (last - first)) return null;
-  return wholeFactor(counts, places, first, last) ?? evenFactor(places);
+  return wholeFactor(counts, places, first, last) ?? brokenFactor(places);
 }
 
 const MOST_REPEATS = 16;
@@ -56,15 +56,30 @@ function wholeFactor(counts: Uint32Array, places: readonly number[], first: numb
   return null;
 }
 
-const WINDOW = 16;
-/** A row of so many places is as long as any other such row, but for rounding at its ends. */
-const WINDOW_PX = 1.6;
-const EVEN_WINDOWS = 0.85;
+/** Gaps of one and two blocks tell how large a block is about; larger ones are counted in blocks then. */
+const NEXT_BLOCK = 1.55;
+/** A place lies no further from where so many blocks end than rounding moves it. */
+const ROUNDING_PX = 1.1;
+/** Blocks that are hardly larger than a pixel cannot be told from drawing at random. */
+const LEAST_BROKEN_FACTOR = 1.4;
 
-/** The factor when it is a broken number: places then come in turns of the whole numbers on both sides of it. */
-function evenFactor(places: readonly number[]): number | null {
-  const lengths = places.slice(WINDOW).map((at, index) => at - (places[index] ?? 0));
-  const middle = [...lengths].sort((a, b) => a - b)[lengths.length >> 1] ?? 0;
-  const even = lengths.filter((length) => Math.abs(length - middle) <= WINDOW_PX).length;
-  return even >= EVEN_WINDOWS * lengths.length ? middle / WINDOW : null;
+/** The factor when it is a broken number: places then lie where whole numbers of blocks end, rounded to pixels. */
+function brokenFactor(places: readonly number[]): number | null {
+  const [first = 0] = places;
+  const last = places.at(-1) ?? first;
+  const gaps = places.slice(1).map((at, index) => at - (places[index] ?? 0));
+  const least = Math.min(...gaps);
+  const near = gaps.filter((gap) => gap <= least * NEXT_BLOCK);
+  let factor = near.reduce((sum, gap) => sum + gap, 0) / near.length;
+  let blocks = 0;
+  const ends = places.map((at, index) => {
+    if (index > 0) blocks += Math.max(1, Math.round((gaps[index - 1] ?? 0) / factor));
+    // The longer the way, the better it tells how large a block is.
+    if (blocks >= ENOUGH_STEPS / 2) factor = (at - first) / blocks;
+    return blocks;
+  });
+  if (factor < LEAST_BROKEN_FACTOR || factor > MOST_REPEATS) return null;
+  if (places.length < (LATTICE_USED * (last - first)) / factor) return null;
+  const even = places.filter((at, index) => Math.abs(at - first - (ends[index] ?? 0) * factor) <= ROUNDING_PX).length;
+  return even >= ON_LATTICE * places.length ? factor : null;
 }

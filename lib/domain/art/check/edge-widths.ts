@@ -5,8 +5,8 @@ const CLEAR_EDGE = 48;
 const PALE_EDGE = 20;
 /** Steps below this are a flat colour's noise. */
 const LEAST_STEP = 2;
-/** An edge that runs aslant looks wider than it is; it counts when it changes this much less along itself. */
-const ASLANT = 0.4;
+/** An edge that runs aslant is told along rows or columns, whichever it crosses more nearly at right angles. */
+const ASLANT = 1.05;
 /** Of its steepest step, what still belongs to an edge and not to a glow it stands in. */
 const STEEP = 0.2;
 /** What takes more pixels than this is a fade and no edge. */
@@ -50,8 +50,10 @@ export function countEdges({ line, changeAcross }: SampledLine, { clear, pale }:
     }
     const rise = Math.abs((line[x - 1] as number) - (line[start] as number));
     if (rise < PALE_EDGE) continue;
-    const width = Math.round((20 * steepRise(line, at, sign * steepest)) / steepest);
-    if (width >= clear.length || changeAcross(at) > ASLANT * steepest) continue;
+    const aslant = changeAcross(at) / steepest;
+    // Along a line that crosses it aslant, an edge is longer than it is wide.
+    const width = Math.round((20 * steepRise(line, at, sign * steepest)) / (steepest * Math.hypot(1, aslant)));
+    if (width >= clear.length || aslant > ASLANT) continue;
     pale[width] = (pale[width] as number) + 1;
     if (rise >= CLEAR_EDGE) clear[width] = (clear[width] as number) + 1;
   }

@@ -5,20 +5,26 @@ import type { PixelWords } from './pixel-classes';
 export type SampledLine = { readonly line: Int16Array; readonly changeAcross: (at: number) => number };
 
 /**
- * Rows, or columns, of an area spread evenly over it, as what an eye would tell pixels apart by: how bright they are, and
- * where a picture has clear pixels, how clear first and how bright second. The buffer is used again for the next line.
+ * What pixels are told apart by: how bright they are; where a picture has clear pixels, how clear first and how bright
+ * second; or how warm.
+ */
+export type Strength = 'bright' | 'clear' | 'warm';
+
+/**
+ * Rows, or columns, of an area spread evenly over it, as what an eye would tell pixels apart by. The buffer is used again
+ * for the next line.
  */
 export function* sampledLines(
   { words, widthPx }: PixelWords,
   area: Spot,
   along: 'rows' | 'columns',
   most: number,
-  anyClear: boolean,
+  by: Strength,
 ): Generator<SampledLine> {
   const [length, count] = along === 'rows' ? [area.width, area.height] : [area.height, area.width];
   const [stride, across] = along === 'rows' ? [1, widthPx] : [widthPx, 1];
   const line = new Int16Array(length);
-  const strength = anyClear ? strengthOfClear : brightness;
+  const strength = STRENGTHS[by];
   const step = Math.max(1, Math.floor((count - 2) / most));
   for (let at = 1 + ((step - 1) >> 1); at < count - 1; at += step) {
     const start = area.y * widthPx + area.x + at * across;
@@ -48,3 +54,14 @@ function strengthOfClear(word: number): number {
   const alpha = word >>> 24;
   return alpha - ((brightness(word) * alpha) >> 9);
 }
+
+/** Red against blue, as strong as it is. */
+function warmth(word: number): number {
+  return (255 + (word & 255) - ((word >> 16) & 255)) >> 1;
+}
+
+const STRENGTHS: Readonly<Record<Strength, (word: number) => number>> = {
+  bright: brightness,
+  clear: strengthOfClear,
+  warm: warmth,
+};

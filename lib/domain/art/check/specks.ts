@@ -10,8 +10,8 @@ const SPECK_PART = 500;
 const ROOM_ROUND = 3;
 /** Least clear room round a speck: what lies nearer is a crumb of an edge. */
 const LEAST_ROOM_PX = 4;
-/** A JPEG's crumbs lie in the blocks of 8 pixels that an edge runs through. */
-const LEAST_ROOM_ON_BACKING_PX = 10;
+/** A JPEG's crumbs lie in the blocks of 16 pixels that an edge runs through (ITU-T T.81, A.2: with halved colour; from memory). */
+const LEAST_ROOM_ON_BACKING_PX = 18;
 /** What is looked at of a picture full of dust. */
 const MOST_LOOKED_AT = 3_000;
 
