@@ -35,8 +35,7 @@ export function inkOfPixels(rgba: Uint8Array, widthPx: number, heightPx: number)
   for (let y = 0; y < heightPx; y += 1) {
     const row = y * widthPx;
     const end = row + widthPx;
-    let first = row;
-    while (first < end && (words[first] as number) < INK_WORD) first += 1;
+    const first = firstInk(words, row, end);
     anyClear ||= first > row;
     if (first >= end) continue;
     let last = end - 1;
@@ -64,9 +63,34 @@ export function inkOfPixels(rgba: Uint8Array, widthPx: number, heightPx: number)
 
 const INK_WORD = INK_ALPHA * 0x1000000;
 
+// Pixels are looked at four at once where they are likely to be all alike.
+
+function firstInk(words: Uint32Array, from: number, end: number): number {
+  let index = from;
+  while (
+    index + 3 < end &&
+    (at(words, index) | at(words, index + 1) | at(words, index + 2) | at(words, index + 3)) === 0
+  )
+    index += 4;
+  while (index < end && at(words, index) < INK_WORD) index += 1;
+  return index;
+}
+
+const SOLID_WORD = 0xff000000;
+
 function hasClear(words: Uint32Array, first: number, last: number): boolean {
-  for (let index = first; index <= last; index += 1) if ((words[index] as number) < INK_WORD) return true;
+  let index = first;
+  while (
+    index + 3 <= last &&
+    (at(words, index) & at(words, index + 1) & at(words, index + 2) & at(words, index + 3)) >>> 0 >= SOLID_WORD
+  )
+    index += 4;
+  for (; index <= last; index += 1) if ((words[index] as number) < INK_WORD) return true;
   return false;
+}
+
+function at(words: Uint32Array, index: number): number {
+  return words[index] as number;
 }
 
 /** One side of a hull, built from corners that come downwards: those that a straight line passes by are dropped at once. */

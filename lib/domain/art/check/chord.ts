@@ -63,16 +63,30 @@ export function chordAt(field: ChordField, x: number, y: number, turn: number, m
 
 /** The shortest chord through a place; of some ways only, where `near` says which. Null when none is short enough. */
 export function shortestChord(field: ChordField, x: number, y: number, most: number, near?: number): Chord | null {
+  if (near !== undefined) return shortestOf(field, x, y, most, near - 3, near + 3, 1);
+  const rough = shortestOf(field, x, y, most, 0, TURNS - 1, 2);
+  if (!rough) return null;
+  return shortestOf(field, x, y, rough.length, rough.turn - 1, rough.turn + 1, 2) ?? rough;
+}
+
+function shortestOf(
+  field: ChordField,
+  x: number,
+  y: number,
+  most: number,
+  from: number,
+  to: number,
+  step: number,
+): Chord | null {
   let best: Chord | null = null;
-  const [from, to] = near === undefined ? [0, TURNS - 1] : [near - 3, near + 3];
-  for (let turn = from; turn <= to; turn += 1) {
+  for (let turn = from; turn <= to; turn += step) {
     best = chordAt(field, x, y, turn, best ? best.length : most) ?? best;
   }
   return best;
 }
 
 function reach(field: ChordField, x: number, y: number, dx: number, dy: number, most: number): number {
-  let gone = STEP_PX;
+  let gone = leap(field, x, y);
   while (gone < most && isInside(field, x + dx * gone, y + dy * gone)) {
     gone += leap(field, x + dx * gone, y + dy * gone);
   }

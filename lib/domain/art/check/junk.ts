@@ -18,7 +18,7 @@ const GONE = 0.2;
 /** Channels of a drawn bar differ by no more than this from its colour; a sky's do. */
 const FLAT = 10;
 /** As many pixels of a line as are looked at. */
-const MOST_SAMPLES = 500;
+const MOST_SAMPLES = 160;
 /** A picture striped from edge to edge is striped on purpose. */
 const MOST_BARS_A_SIDE = 3;
 
@@ -116,38 +116,36 @@ function barOf(pixels: PixelWords, area: Spot, side: Side): (Bar & { cornerToCor
 }
 
 /** Whether both ends of a line have lost a bar's colour: a sheet of paper round a dark box has not. */
-function endsChange(line: readonly number[], colour: number): boolean {
+function endsChange(line: Uint32Array, colour: number): boolean {
   const few = Math.max(1, Math.round(line.length / 50));
   const ends = [line.slice(0, few), line.slice(-few)];
   return ends.every((end) => shareOf(end, colour) <= 0.5);
 }
 
 /** Pixels of the line so many lines in from a side. */
-function lineAt({ words, widthPx }: PixelWords, area: Spot, side: Side, line: number): number[] {
+function lineAt({ words, widthPx }: PixelWords, area: Spot, side: Side, depth: number): Uint32Array {
   const level = side === 'top' || side === 'bottom';
   const length = level ? area.width : area.height;
   const samples = Math.min(length, MOST_SAMPLES);
-  const [x, y] = {
-    top: [area.x, area.y + line],
-    bottom: [area.x, area.y + area.height - 1 - line],
-    left: [area.x + line, area.y],
-    right: [area.x + area.width - 1 - line, area.y],
-  }[side] as [number, number];
-  return Array.from({ length: samples }, (_, index) => {
-    const along = samples === length ? index : Math.floor(((index + 0.5) * length) / samples);
-    return words[level ? y * widthPx + x + along : (y + along) * widthPx + x] as number;
-  });
+  const x = side === 'left' ? area.x + depth : side === 'right' ? area.x + area.width - 1 - depth : area.x;
+  const y = side === 'top' ? area.y + depth : side === 'bottom' ? area.y + area.height - 1 - depth : area.y;
+  const [start, stride] = [y * widthPx + x, level ? 1 : widthPx];
+  const line = new Uint32Array(samples);
+  for (let index = 0; index < samples; index += 1) {
+    line[index] = words[start + stride * Math.floor(((index + 0.5) * length) / samples)] as number;
+  }
+  return line;
 }
 
 /** The commonest colour of a line. */
-function lineColour(line: readonly number[]): number {
+function lineColour(line: Uint32Array): number {
   const counts = new Map<number, number>();
   for (const word of line) counts.set(word & 0xf8f8f8, (counts.get(word & 0xf8f8f8) ?? 0) + 1);
   const [box] = [...counts].reduce((most, one) => (one[1] > most[1] ? one : most), [0, 0]);
   return line.find((word) => (word & 0xf8f8f8) === box) ?? 0;
 }
 
-function shareOf(line: readonly number[], colour: number): number {
+function shareOf(line: Uint32Array, colour: number): number {
   const [red, green, blue] = [colour & 255, (colour >> 8) & 255, (colour >> 16) & 255];
   let same = 0;
   for (const word of line) if (channelDifference(word, red, green, blue) <= FLAT) same += 1;

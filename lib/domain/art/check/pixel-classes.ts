@@ -87,6 +87,9 @@ export function walkRuns(
     let before = words[row + start] as number;
     let kind = classOf(before, backing);
     for (let x = start + every; x < endX; x += every) {
+      // Flat colour is passed four pixels at a time.
+      if (every === 1) while (x + 3 < endX && fourAre(words, row + x, before)) x += 4;
+      if (x >= endX) break;
       const word = words[row + x] as number;
       if (word === before) continue;
       before = word;
@@ -99,4 +102,9 @@ export function walkRuns(
     sink.run(kind, start, endX, y);
     sink.endRow(y);
   }
+}
+
+function fourAre(words: Uint32Array, index: number, word: number): boolean {
+  const first = ((words[index] as number) ^ word) | ((words[index + 1] as number) ^ word);
+  return (first | ((words[index + 2] as number) ^ word) | ((words[index + 3] as number) ^ word)) === 0;
 }

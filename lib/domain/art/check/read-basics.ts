@@ -25,8 +25,6 @@ export type Basics = BasicFacts & {
 const LEAST_ENCLOSED_PX = 12;
 /** A photograph's backing is not measured to a pixel where there are more than so many. */
 const COARSE_FROM_PX = 4_000_000;
-/** Half-clear ink is looked into when there is more of it than smooth edges have. */
-const HALF_CLEAR_SHARE = 0.002;
 
 /** Looks at all pixels once. `ink` is what `inkOfPixels` found in the same pixels. */
 export function readBasics(pixels: PixelBytes, ink: Ink): Basics {
@@ -59,7 +57,7 @@ function readOn(words: PixelWords, area: Spot, rim: Ground | null, ink: Ink): Om
           smallPx: speckPx(longPx),
           enclosedPx: Math.max(LEAST_ENCLOSED_PX, (longPx / 400) ** 2),
           every: rule && look === 'photograph' && areaPx > COARSE_FROM_PX ? 2 : 1,
-          forHaze: !rule && tally.halfClear > HALF_CLEAR_SHARE * tally.ink,
+          forHaze: !rule && tally.wideHalfClear > 0,
         })
       : null;
   const backing = rim && scan && backingFacts(rim, scan, words.widthPx * words.heightPx);

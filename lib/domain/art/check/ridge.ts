@@ -16,7 +16,10 @@ const STEEP = 4 * 0.74 ** 2;
 /** Two cells on, distance has grown by less than this part of the way in no direction. */
 const STILL = 0.62;
 
-/** The middles of all strokes, from the squared distances of their cells: where distance no longer grows. */
+/**
+ * The middles of all strokes that keep their thickness for a while, from the squared distances of their cells: there
+ * distance no longer grows, and round about, a little further off, it is the same again in two places.
+ */
 export function ridgeOf({ width, height }: CellGrid, squared: Uint16Array): Ridge {
   const counts = new Int32Array(FURTHEST_SQUARED + 1);
   let found = new Int32Array(1 << 16);
@@ -26,6 +29,7 @@ export function ridgeOf({ width, height }: CellGrid, squared: Uint16Array): Ridg
     for (let index = y * width + 2; index < rowEnd; index += 1) {
       const own = squared[index] as number;
       if (own === 0 || own === FURTHEST_SQUARED || !isMiddle(squared, width, index)) continue;
+      if (!isKept(squared, width, height, index - y * width, y)) continue;
       if (count === found.length) found = grown(found);
       found[count] = index;
       count += 1;
@@ -33,6 +37,60 @@ export function ridgeOf({ width, height }: CellGrid, squared: Uint16Array): Ridg
     }
   }
   return { cells: sorted(found.subarray(0, count), squared, counts).subarray(0, MOST_MIDDLES), squared };
+}
+
+const ROUND = Array.from({ length: 40 }, (_, index) => {
+  const angle = (index * Math.PI) / 20;
+  return { x: Math.cos(angle), y: Math.sin(angle) };
+});
+/** How far off is looked: half again a stroke's thickness, which is twice the distance; and so many cells at least. */
+const OFF = 3;
+const LEAST_OFF_CELLS = 4;
+/** What distance may be there to be the same: a line that wavers is let through, a tip or a corner is not. */
+const LEAST_SAME = 0.6;
+const MOST_SAME = 1.4;
+const CELLS_MORE = 1;
+
+const around = new Float32Array(ROUND.length);
+/** Between two places distance falls to this part of either at least. */
+const DIP = 0.75;
+
+/** Whether distance is much the same in two places or more of a circle round a cell: where it is greatest nearby. */
+function isKept(squared: Uint16Array, width: number, height: number, x: number, y: number): boolean {
+  const own = root(squared, y * width + x);
+  const off = Math.max(OFF * own, LEAST_OFF_CELLS);
+  let lowest = 0;
+  for (let turn = 0; turn < ROUND.length; turn += 1) {
+    const way = ROUND[turn] as (typeof ROUND)[number];
+    const [px, py] = [Math.round(x + way.x * off), Math.round(y + way.y * off)];
+    around[turn] = px < 0 || py < 0 || px >= width || py >= height ? 0 : root(squared, py * width + px);
+    if ((around[turn] as number) < (around[lowest] as number)) lowest = turn;
+  }
+  return placesAround(lowest, Math.max(0.9, LEAST_SAME * own - CELLS_MORE), MOST_SAME * own + CELLS_MORE) >= 2;
+}
+
+/** How many peaks of what lies around are neither too low nor too high, from the lowest place round to it again. */
+function placesAround(lowest: number, least: number, most: number): number {
+  let [places, peak, valley] = [0, 0, around[lowest] as number];
+  let climbing = false;
+  for (let turn = 1; turn <= ROUND.length; turn += 1) {
+    const there = around[(lowest + turn) % ROUND.length] as number;
+    if (climbing && there > DIP * peak) {
+      peak = Math.max(peak, there);
+      continue;
+    }
+    if (climbing) {
+      if (peak >= least && peak <= most) places += 1;
+      climbing = false;
+      valley = there;
+    }
+    valley = Math.min(valley, there);
+    if (there > valley / DIP + 0.5) {
+      climbing = true;
+      peak = there;
+    }
+  }
+  return places;
 }
 
 /** Whether distance stands still at a cell. Cells at the grid's rim are left out: what is thin there is thin further in too. */

@@ -100,13 +100,29 @@ export function scanArea(pixels: PixelWords, area: Spot, options: ScanOptions): 
   ink.end();
   ground.end();
   keepLargest(enclosed, MOST_ENCLOSED);
-  return { area, backing, inkPx, joinedPx, enclosed, small, firm, open, notSolid: solid && inverse(solid), halfClear };
+  return {
+    area,
+    backing,
+    inkPx,
+    joinedPx,
+    enclosed,
+    small,
+    firm,
+    open,
+    notSolid: solid && halfClear && turnedOver(solid, halfClear),
+    halfClear,
+  };
 }
 
-function inverse(grid: CellGrid): CellGrid {
-  const { cells } = grid;
-  for (let cell = 0; cell < cells.length; cell += 1) cells[cell] = 1 - (cells[cell] as number);
-  return grid;
+/** Turns a grid into that of all other cells, and takes cells with something solid out of the half-clear ones. */
+function turnedOver(solid: CellGrid, halfClear: CellGrid): CellGrid {
+  const { cells } = solid;
+  for (let cell = 0; cell < cells.length; cell += 1) {
+    const others = 1 - (cells[cell] as number);
+    cells[cell] = others;
+    if (others === 0) halfClear.cells[cell] = 0;
+  }
+  return solid;
 }
 
 function keepLargest(areas: JoinedArea[], most: number): void {

@@ -9,8 +9,8 @@ export type Tally = {
   readonly step: number;
   /** Sampled pixels that print. */
   ink: number;
-  /** Of them, half clear. */
-  halfClear: number;
+  /** Of them, half clear with half-clear ones a few pixels off to every side: more than an edge. */
+  wideHalfClear: number;
   /** Pairs of ink some pixels apart, and those of them that have one colour. */
   pairs: number;
   alikePairs: number;
@@ -35,7 +35,7 @@ const ALIKE = 4;
 /** Counts colours, clear pixels and flatness over an area. */
 export function tallyPixels({ words, widthPx }: PixelWords, area: Spot, rim: Ground | null): Tally {
   const step = Math.max(1, Math.floor(Math.sqrt((area.width * area.height) / ENOUGH_PIXELS)));
-  const tally = { step, ink: 0, halfClear: 0, pairs: 0, alikePairs: 0, inner: emptyBoxes(), all: emptyBoxes() };
+  const tally = { step, ink: 0, wideHalfClear: 0, pairs: 0, alikePairs: 0, inner: emptyBoxes(), all: emptyBoxes() };
   const hasRimColour = rimTest(rim);
   const width = area.width;
 
@@ -50,7 +50,10 @@ export function tallyPixels({ words, widthPx }: PixelWords, area: Spot, rim: Gro
         before = word;
         counts = word >>> 24 >= INK_ALPHA && !hasRimColour(word);
       }
-      if (counts) countPixel(tally, word, row, x);
+      if (counts) {
+        countPixel(tally, word, row, x);
+        if (word >>> 24 < SOLID_ALPHA && isWide(words, y * widthPx + area.x + x, widthPx)) tally.wideHalfClear += 1;
+      }
     }
     countPairs(tally, row, hasRimColour);
   }
@@ -59,13 +62,28 @@ export function tallyPixels({ words, widthPx }: PixelWords, area: Spot, rim: Gro
 
 function countPixel(tally: Tally, word: number, row: Uint32Array, x: number): void {
   tally.ink += 1;
-  const alpha = word >>> 24;
-  if (alpha < SOLID_ALPHA) tally.halfClear += 1;
-  if (alpha < FIRM_ALPHA) return;
+  if (word >>> 24 < FIRM_ALPHA) return;
   countColour(tally.all, word);
   const next = row[Math.min(x + 1, row.length - 1)] as number;
   const last = row[Math.max(x - 1, 0)] as number;
   if (alike(word, next) && alike(word, last)) countColour(tally.inner, word);
+}
+
+/** A smooth edge is not this wide to both sides. */
+const WIDE_PX = 3;
+
+function isWide(words: Uint32Array, index: number, widthPx: number): boolean {
+  return (
+    isHalfClear(words[index - WIDE_PX]) &&
+    isHalfClear(words[index + WIDE_PX]) &&
+    isHalfClear(words[index - WIDE_PX * widthPx]) &&
+    isHalfClear(words[index + WIDE_PX * widthPx])
+  );
+}
+
+function isHalfClear(word = 0): boolean {
+  const alpha = word >>> 24;
+  return alpha >= INK_ALPHA && alpha < SOLID_ALPHA;
 }
 
 /** Pairs are compared at a few places of a row only: it takes few of them to tell flat from not. */

@@ -18,6 +18,9 @@ const STEADY_PX = 1.2;
 /** Middles that are tried before a picture is let go of, all in all and in one part of it. */
 const MOST_TRIES = 8_000;
 const MOST_TRIES_A_PART = 100;
+/** Middles side by side tell the same; of those in one block of cells a few are tried. */
+const BLOCK_CELLS = 6;
+const MOST_TRIES_A_BLOCK = 3;
 /** Thin places are marked so far apart at least: a part of the long side. */
 const PARTS = 48;
 
@@ -34,16 +37,21 @@ export function thicknessOf(grid: CellGrid, place: Omit<ChordField, 'distances'>
 }
 
 function thinSpots(grid: CellGrid, { cells, squared }: Ridge, field: ChordField): ThinSpot[] {
-  const { width, scale, area } = grid;
+  const { width, height, scale, area } = grid;
   const partPx = Math.max(16, Math.max(area.width, area.height) / PARTS);
   const across = Math.ceil(area.width / partPx) + 1;
   const tries = new Uint8Array(across * (Math.ceil(area.height / partPx) + 1));
+  const blocksAcross = Math.ceil(width / BLOCK_CELLS);
+  const blockTries = new Uint8Array(blocksAcross * Math.ceil(height / BLOCK_CELLS));
   const spots: ThinSpot[] = [];
   let tried = 0;
   for (const cell of cells) {
     if (spots.length >= MOST_SPOTS || tried >= MOST_TRIES) break;
-    const left = (cell % width) * scale;
-    const top = Math.floor(cell / width) * scale;
+    const [column, row] = [cell % width, Math.floor(cell / width)];
+    const block = Math.floor(row / BLOCK_CELLS) * blocksAcross + Math.floor(column / BLOCK_CELLS);
+    if ((blockTries[block] as number) >= MOST_TRIES_A_BLOCK) continue;
+    blockTries[block] = (blockTries[block] as number) + 1;
+    const [left, top] = [column * scale, row * scale];
     const part = Math.floor(top / partPx) * across + Math.floor(left / partPx);
     if ((tries[part] as number) >= MOST_TRIES_A_PART) continue;
     tries[part] = (tries[part] as number) + 1;
