@@ -16,7 +16,7 @@ import { printResult } from './measure';
 // other from one that they were not. Only pixels go in, as they come out of a decoder; a finding counts as right when it
 // was drawn, whatever its number, except that strokes and gaps are also held to their drawn width.
 
-const SEEDS = { tuned: 20_261, untouched: 86_028_121 } as const;
+const SEEDS = { tuned: 20_261, untouched: 15_485_863 } as const;
 function checked({ rgba, widthPx, heightPx }: DrawnPixels, picture: TruthPicture) {
   const ink = inkOfPixels(rgba, widthPx, heightPx);
   if (!ink) throw new Error(`${picture.family}: nothing was drawn`);

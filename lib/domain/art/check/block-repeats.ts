@@ -1,5 +1,6 @@
-/** A step from pixel to pixel that is more than what a JPEG leaves beside an edge. Of 255. */
-const LEAST_STEP = 32;
+/** A step from pixel to pixel that is seen, and one that is more than what a JPEG leaves beside an edge. Of 255. */
+const SEEN_STEP = 8;
+const CLEAR_STEP = 32;
 /** So many different steps a side it takes to tell repeated pixels from a few straight edges. */
 const ENOUGH_STEPS = 40;
 /** Of all steps, those that fall on the lattice of repeated pixels. */
@@ -11,19 +12,32 @@ const LATTICE_USED = 0.3;
  * How many times each pixel was repeated, where a picture was enlarged without smoothing; 1 where it was not. Found in how
  * many places along a side anything changes at all, and whether these lie evenly.
  */
-export function repeatsOf(acrossSteps: Uint32Array, downSteps: Uint32Array): number {
-  const across = latticeOf(acrossSteps);
-  const down = across === null ? null : latticeOf(downSteps);
+export function repeatsOf(acrossSteps: StepCounts, downSteps: StepCounts): number {
+  const seen = repeatsIn(acrossSteps.seen, downSteps.seen);
+  return seen > 1 ? seen : repeatsIn(acrossSteps.clear, downSteps.clear);
+}
+
+function repeatsIn(acrossCounts: Uint32Array, downCounts: Uint32Array): number {
+  const across = latticeOf(acrossCounts);
+  const down = across === null ? null : latticeOf(downCounts);
   if (across === null || down === null) return 1;
   return Math.abs(across - down) <= 0.1 * across ? Math.min(across, down) : 1;
 }
 
+/** How many lines step at each place along a side: steps that are seen, and clear ones alone. */
+export type StepCounts = { readonly seen: Uint32Array; readonly clear: Uint32Array };
+
+export function noSteps(lengthPx: number): StepCounts {
+  return { seen: new Uint32Array(lengthPx), clear: new Uint32Array(lengthPx) };
+}
+
 /** Adds the places where a line steps from one pixel to the next. */
-export function countSteps(line: Int16Array, counts: Uint32Array): void {
+export function countSteps(line: Int16Array, { seen, clear }: StepCounts): void {
   for (let at = 1; at < line.length; at += 1) {
-    if (Math.abs((line[at] as number) - (line[at - 1] as number)) >= LEAST_STEP) {
-      counts[at] = (counts[at] as number) + 1;
-    }
+    const step = Math.abs((line[at] as number) - (line[at - 1] as number));
+    if (step < SEEN_STEP) continue;
+    seen[at] = (seen[at] as number) + 1;
+    if (step >= CLEAR_STEP) clear[at] = (clear[at] as number) + 1;
   }
 }
 

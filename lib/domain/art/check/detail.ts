@@ -1,5 +1,5 @@
 import type { ArtFacts, Spot } from '../art-facts';
-import { countSteps, repeatsOf } from './block-repeats';
+import { countSteps, noSteps, repeatsOf, type StepCounts } from './block-repeats';
 import { countEdges, noEdges, sharpestEdgePx } from './edge-widths';
 import type { PixelWords } from './pixel-classes';
 import { type Strength, sampledLines } from './sampled-lines';
@@ -39,8 +39,8 @@ type EdgesSeen = { readonly edgePx: number | null; readonly repeats: number; rea
 
 function edgesSeen(pixels: PixelWords, area: Spot, by: Strength): EdgesSeen {
   const edges = noEdges();
-  const across = new Uint32Array(area.width);
-  const down = new Uint32Array(area.height);
+  const across = noSteps(area.width);
+  const down = noSteps(area.height);
   for (const [along, most, steps] of [
     ['rows', MOST_ROWS, across],
     ['columns', MOST_COLUMNS, down],
@@ -62,6 +62,6 @@ function shareOf({ edgePx, repeats }: EdgesSeen, look: ArtFacts['look'], sharpPx
   return edgePx === null || edgePx <= sharpPx ? 1 : Math.min(1, ORIGINAL_EDGE_PX[look] / edgePx);
 }
 
-function placesOf(steps: Uint32Array): number {
-  return steps.reduce((places, count) => (count > 0 ? places + 1 : places), 0);
+function placesOf({ seen }: StepCounts): number {
+  return seen.reduce((places, count) => (count > 0 ? places + 1 : places), 0);
 }
