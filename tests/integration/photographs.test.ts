@@ -126,7 +126,7 @@ async function jobOf(blank: BlankView) {
     neededBy: '2027-10-02T16:00',
     notes: '',
   });
-  const png = await sharp({ create: { width: 1_200, height: 900, channels: 4, background: { ...INK, alpha: 1 } } })
+  const png = await sharp({ create: { width: 3_000, height: 2_250, channels: 4, background: { ...INK, alpha: 1 } } })
     .png()
     .toBuffer();
   const art = await receiveArt({ jobId, name: 'ink.png', declaredLength: png.length, body: Readable.from([png]) });
