@@ -16,7 +16,10 @@ export type Spot = z.infer<typeof spotSchema>;
 
 const thinSpotSchema = spotSchema.extend({ thicknessPx: z.number().positive() });
 
-/** What of local thickness is known: the thinnest in px, null where there is nothing to measure, and where, thinnest first. */
+/**
+ * What of local thickness is known: the thinnest in px and where, thinnest first. Null where nothing is thinner than some
+ * 64 px, or 128 of a picture of more than 7 million.
+ */
 const thicknessSchema = z.object({
   thinnestPx: z.number().positive().nullable(),
   spots: z.array(thinSpotSchema).max(MOST_SPOTS),

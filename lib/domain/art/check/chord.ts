@@ -31,6 +31,11 @@ const WAYS = Array.from({ length: TURNS }, (_, turn) => {
   return { x: Math.cos(angle), y: Math.sin(angle) };
 });
 
+/** The way across one that runs at an angle, in radians. */
+export function turnAcross(angle: number): number {
+  return Math.round((angle * TURNS) / Math.PI + TURNS / 2);
+}
+
 /** The direction of a chord as a unit step. */
 export function wayOf(turn: number): { readonly x: number; readonly y: number } {
   return WAYS[((turn % TURNS) + TURNS) % TURNS] ?? { x: 1, y: 0 };
@@ -61,10 +66,14 @@ export function chordAt(field: ChordField, x: number, y: number, turn: number, m
   return { x: x + way.x * shift, y: y + way.y * shift, turn, length: forth + back };
 }
 
-/** The shortest chord through a place; of some ways only, where `near` says which. Null when none is short enough. */
-export function shortestChord(field: ChordField, x: number, y: number, most: number, near?: number): Chord | null {
-  if (near !== undefined) return shortestOf(field, x, y, most, near - 3, near + 3, 1);
-  const rough = shortestOf(field, x, y, most, 0, TURNS - 1, 2);
+/** The shortest chord through a place, of those that run much as one does. Null when none is short enough. */
+export function shortestChord(field: ChordField, x: number, y: number, most: number, turn: number): Chord | null {
+  return shortestOf(field, x, y, most, turn - 2, turn + 2, 1);
+}
+
+/** The same where the way is known only by and by. */
+export function shortestChordAbout(field: ChordField, x: number, y: number, most: number, turn: number): Chord | null {
+  const rough = shortestOf(field, x, y, most, turn - 4, turn + 4, 2);
   if (!rough) return null;
   return shortestOf(field, x, y, rough.length, rough.turn - 1, rough.turn + 1, 2) ?? rough;
 }

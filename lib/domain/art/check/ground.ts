@@ -33,8 +33,8 @@ export function groundOf(pixels: PixelWords, area: Spot, rim: RimColour): Ground
 function differenceCounts({ words, widthPx }: PixelWords, area: Spot, { red, green, blue }: RimColour): Uint32Array {
   const counts = new Uint32Array(256);
   const step = Math.max(1, Math.floor(Math.sqrt((area.width * area.height) / ENOUGH_PIXELS)));
-  for (let y = area.y; y < area.y + area.height; y += step) {
-    for (let x = area.x; x < area.x + area.width; x += step) {
+  for (let y = area.y; y < area.y + area.height; y += 3 * step) {
+    for (let x = area.x; x < area.x + area.width; x += Math.ceil(step / 3)) {
       const word = words[y * widthPx + x] as number;
       if (word >>> 24 < INK_ALPHA) continue;
       const difference = channelDifference(word, red, green, blue);

@@ -50,31 +50,33 @@ export function junkOf(pixels: PixelWords, frame: Spot): { readonly bars: Spot[]
 function isPlain(pixels: PixelWords, area: Spot): boolean {
   const colour = lineColour(lineAt(pixels, area, 'top', area.height >> 1));
   const step = Math.max(1, Math.floor(area.height / 100));
-  for (let line = EDGE_LINES; line < area.height - EDGE_LINES; line += step) {
-    if (shareOf(lineAt(pixels, area, 'top', line), colour) < 0.995) return false;
+  const mixed = Math.min(MIXED_LINES, area.height >> 2);
+  for (let line = mixed; line < area.height - mixed; line += step) {
+    if (shareOf(lineAt(pixels, area, 'top', line), colour) < PLAIN_ALL_OVER) return false;
   }
   return true;
 }
 
+/** A JPEG mixes colours over blocks of 16 pixels, and leaves a few specks in them. */
+const MIXED_LINES = 16;
+const PLAIN_ALL_OVER = 0.98;
+
 type Bar = { readonly side: Side; readonly depth: number };
 
 /** The bars of sides that have one; those along the top and the bottom first, since they run from corner to corner. */
-function outermostBars(pixels: PixelWords, area: Spot): Bar[] {
-  const bars = SIDES.flatMap((side): Bar[] => {
-    const bar = barOf(pixels, area, side);
-    return bar?.cornerToCorner ? [bar] : [];
-  });
+function outermostBars(pixels: PixelWords, area: Spot): readonly Bar[] {
+  const all = SIDES.flatMap((side) => barOf(pixels, area, side) ?? []);
+  const bars = all.filter(({ cornerToCorner }) => cornerToCorner);
   const level = bars.filter(({ side }) => side === 'top' || side === 'bottom');
   if (level.length > 0) return level;
-  return bars.length > 0 ? bars : darkFrame(pixels, area);
+  return bars.length > 0 ? bars : darkFrame(pixels, area, all);
 }
 
 /**
  * The bars of a dark rim round something lighter, on two sides at least: a card on a table, a sheet on a scanner. A light
  * rim round something dark is paper, and not looked at here.
  */
-function darkFrame(pixels: PixelWords, area: Spot): Bar[] {
-  const bars = SIDES.flatMap((side) => barOf(pixels, area, side) ?? []);
+function darkFrame(pixels: PixelWords, area: Spot, bars: readonly EndedBar[]): readonly Bar[] {
   if (bars.length < 2) return [];
   const inside = bars.reduce((rest, { side, depth }) => without(rest, side, depth), area);
   const frameLight = Math.max(...bars.map(({ colour }) => lightOf(colour)));
@@ -94,17 +96,25 @@ function lightOf(word: number): number {
 }
 
 /** The bar along a side, and whether the line it ends at has lost its colour at both ends too; null where there is none. */
-function barOf(pixels: PixelWords, area: Spot, side: Side): (Bar & { cornerToCorner: boolean; colour: number }) | null {
+function barOf(pixels: PixelWords, area: Spot, side: Side): EndedBar | null {
   const lines = side === 'top' || side === 'bottom' ? area.height : area.width;
   const most = Math.floor(lines * MOST_DEPTH);
   const colour = lineColour(lineAt(pixels, area, side, 0));
+  // Of a large picture every few lines are looked at first, and then each of the last few.
+  const stride = Math.max(1, Math.floor(lines / LINES_LOOKED_AT));
   let depth = 0;
   let plain = 0;
-  while (depth < most) {
-    const share = shareOf(lineAt(pixels, area, side, depth), colour);
-    if (share < PLAIN) break;
-    plain += share;
-    depth += 1;
+  for (let pace = stride; ; pace = 1) {
+    let share = 1;
+    while (depth < most && share >= PLAIN) {
+      share = shareOf(lineAt(pixels, area, side, depth), colour);
+      if (share >= PLAIN) plain += share * pace;
+      if (share >= PLAIN) depth += pace;
+    }
+    if (pace === 1) break;
+    const back = Math.min(depth, pace - 1);
+    depth -= back;
+    plain -= back;
   }
   if (depth < LEAST_DEPTH_PX || depth >= most || plain < PLAIN_ON_THE_WHOLE * depth) return null;
   for (let line = depth; line < depth + EDGE_LINES; line += 1) {
@@ -114,6 +124,12 @@ function barOf(pixels: PixelWords, area: Spot, side: Side): (Bar & { cornerToCor
   }
   return null;
 }
+
+/** As many lines as are looked at of a side of a large picture. */
+const LINES_LOOKED_AT = 1_000;
+
+/** A bar with its colour, and whether it runs from corner to corner. */
+type EndedBar = Bar & { readonly cornerToCorner: boolean; readonly colour: number };
 
 /** Whether both ends of a line have lost a bar's colour: a sheet of paper round a dark box has not. */
 function endsChange(line: Uint32Array, colour: number): boolean {

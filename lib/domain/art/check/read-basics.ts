@@ -23,8 +23,8 @@ export type Basics = BasicFacts & {
 
 /** An enclosed place of the backing's colour is worth a click from here on: less is a JPEG's noise. */
 const LEAST_ENCLOSED_PX = 12;
-/** A photograph's backing is not measured to a pixel where there are more than so many. */
-const COARSE_FROM_PX = 4_000_000;
+/** A photograph's backing is measured to about so many of its pixels, not to each. */
+const COARSE_PX = 2_500_000;
 
 /** Looks at all pixels once. `ink` is what `inkOfPixels` found in the same pixels. */
 export function readBasics(pixels: PixelBytes, ink: Ink): Basics {
@@ -56,7 +56,7 @@ function readOn(words: PixelWords, area: Spot, rim: Ground | null, ink: Ink): Om
           backing: rule,
           smallPx: speckPx(longPx),
           enclosedPx: Math.max(LEAST_ENCLOSED_PX, (longPx / 400) ** 2),
-          every: rule && look === 'photograph' && areaPx > COARSE_FROM_PX ? 2 : 1,
+          every: rule && look === 'photograph' ? Math.max(1, Math.round(Math.sqrt(areaPx / COARSE_PX))) : 1,
           forHaze: !rule && tally.wideHalfClear > 0,
         })
       : null;

@@ -16,10 +16,7 @@ const STEEP = 4 * 0.74 ** 2;
 /** Two cells on, distance has grown by less than this part of the way in no direction. */
 const STILL = 0.62;
 
-/**
- * The middles of all strokes that keep their thickness for a while, from the squared distances of their cells: there
- * distance no longer grows, and round about, a little further off, it is the same again in two places.
- */
+/** The middles of all strokes, from the squared distances of their cells: where distance no longer grows. */
 export function ridgeOf({ width, height }: CellGrid, squared: Uint16Array): Ridge {
   const counts = new Int32Array(FURTHEST_SQUARED + 1);
   let found = new Int32Array(1 << 16);
@@ -29,7 +26,6 @@ export function ridgeOf({ width, height }: CellGrid, squared: Uint16Array): Ridg
     for (let index = y * width + 2; index < rowEnd; index += 1) {
       const own = squared[index] as number;
       if (own === 0 || own === FURTHEST_SQUARED || !isMiddle(squared, width, index)) continue;
-      if (!isKept(squared, width, height, index - y * width, y)) continue;
       if (count === found.length) found = grown(found);
       found[count] = index;
       count += 1;
@@ -49,15 +45,21 @@ const LEAST_OFF_CELLS = 4;
 /** What distance may be there to be the same: a line that wavers is let through, a tip or a corner is not. */
 const LEAST_SAME = 0.6;
 const MOST_SAME = 1.4;
+/** Half-way to such a place there is this part of the room still. */
+const OPEN = 0.5;
 const CELLS_MORE = 1;
 
 const around = new Float32Array(ROUND.length);
 /** Between two places distance falls to this part of either at least. */
 const DIP = 0.75;
 
-/** Whether distance is much the same in two places or more of a circle round a cell: where it is greatest nearby. */
-function isKept(squared: Uint16Array, width: number, height: number, x: number, y: number): boolean {
-  const own = root(squared, y * width + x);
+/**
+ * Which way a stroke runs that keeps its thickness round one of its middles: distance is much the same in two places or
+ * more of a circle round it, and the angle, in radians, is that of one. Null for a tip or a corner, which have one at most.
+ */
+export function keptAlong({ width, height }: CellGrid, squared: Uint16Array, cell: number): number | null {
+  const [x, y] = [cell % width, Math.floor(cell / width)];
+  const own = root(squared, cell);
   const off = Math.max(OFF * own, LEAST_OFF_CELLS);
   let lowest = 0;
   for (let turn = 0; turn < ROUND.length; turn += 1) {
@@ -66,31 +68,59 @@ function isKept(squared: Uint16Array, width: number, height: number, x: number, 
     around[turn] = px < 0 || py < 0 || px >= width || py >= height ? 0 : root(squared, py * width + px);
     if ((around[turn] as number) < (around[lowest] as number)) lowest = turn;
   }
-  return placesAround(lowest, Math.max(0.9, LEAST_SAME * own - CELLS_MORE), MOST_SAME * own + CELLS_MORE) >= 2;
+  // A place beyond another stroke is none of this one.
+  const isOpen = (turn: number) => {
+    const way = ROUND[turn] as (typeof ROUND)[number];
+    const half = Math.round(y + (way.y * off) / 2) * width + Math.round(x + (way.x * off) / 2);
+    return root(squared, half) >= OPEN * own - CELLS_MORE;
+  };
+  const least = Math.max(0.9, LEAST_SAME * own - CELLS_MORE);
+  const count = placesAround(lowest, least, MOST_SAME * own + CELLS_MORE, isOpen);
+  return wayThrough(count);
 }
 
-/** How many peaks of what lies around are neither too low nor too high, from the lowest place round to it again. */
-function placesAround(lowest: number, least: number, most: number): number {
-  let [places, peak, valley] = [0, 0, around[lowest] as number];
+const MOST_PLACES = 8;
+const places = new Int32Array(MOST_PLACES);
+
+/** Gathers the peaks of what lies around that are neither too low nor too high, from the lowest place round to it again. */
+function placesAround(lowest: number, least: number, most: number, isOpen: (turn: number) => boolean): number {
+  let [count, peak, valley, at] = [0, 0, around[lowest] as number, 0];
   let climbing = false;
   for (let turn = 1; turn <= ROUND.length; turn += 1) {
     const there = around[(lowest + turn) % ROUND.length] as number;
     if (climbing && there > DIP * peak) {
-      peak = Math.max(peak, there);
+      if (there > peak) [peak, at] = [there, turn];
       continue;
     }
     if (climbing) {
-      if (peak >= least && peak <= most) places += 1;
+      const isSame = peak >= least && peak <= most;
+      if (isSame && count < MOST_PLACES && isOpen((lowest + at) % ROUND.length)) {
+        places[count] = lowest + at;
+        count += 1;
+      }
       climbing = false;
       valley = there;
     }
     valley = Math.min(valley, there);
     if (there > valley / DIP + 0.5) {
       climbing = true;
-      peak = there;
+      [peak, at] = [there, turn];
     }
   }
-  return places;
+  return count;
+}
+
+/** The angle at which a stroke runs through the two places that lie most nearly opposite; null where none do. */
+function wayThrough(count: number): number | null {
+  const half = ROUND.length / 2;
+  let [best, way] = [half / 2, -1];
+  for (let one = 0; one < count; one += 1) {
+    for (let other = one + 1; other < count; other += 1) {
+      const bend = (places[other] as number) - (places[one] as number) - half;
+      if (Math.abs(bend) <= best) [best, way] = [Math.abs(bend), (places[one] as number) + bend / 2];
+    }
+  }
+  return way < 0 ? null : (way * Math.PI) / half;
 }
 
 /** Whether distance stands still at a cell. Cells at the grid's rim are left out: what is thin there is thin further in too. */

@@ -35,16 +35,18 @@ const ALIKE = 4;
 /** Counts colours, clear pixels and flatness over an area. */
 export function tallyPixels({ words, widthPx }: PixelWords, area: Spot, rim: Ground | null): Tally {
   const step = Math.max(1, Math.floor(Math.sqrt((area.width * area.height) / ENOUGH_PIXELS)));
+  // Memory comes in lines of 16 pixels: many pixels of few rows cost less than few of many.
+  const [stepX, stepY] = step < 3 ? [step, step] : [Math.round(step / 3), step * 3];
   const tally = { step, ink: 0, wideHalfClear: 0, pairs: 0, alikePairs: 0, inner: emptyBoxes(), all: emptyBoxes() };
   const hasRimColour = rimTest(rim);
   const width = area.width;
 
   // Rows begin at changing places, or a pattern two pixels wide would be seen as plain.
-  for (let y = area.y, turn = 0; y < area.y + area.height; y += step, turn += 1) {
+  for (let y = area.y, turn = 0; y < area.y + area.height; y += stepY, turn += 1) {
     const row = words.subarray(y * widthPx + area.x, y * widthPx + area.x + width);
     let before = 0;
     let counts = false;
-    for (let x = turn % step; x < width; x += step) {
+    for (let x = turn % stepX; x < width; x += stepX) {
       const word = row[x] as number;
       if (word !== before) {
         before = word;

@@ -1,8 +1,18 @@
 import { type ArtFacts, MOST_SPOTS, type Spot } from '../art-facts';
 import type { CellGrid } from './cell-grid';
-import { type Chord, type ChordField, exactLength, isInside, shortestChord, TURNS, wayOf } from './chord';
+import {
+  type Chord,
+  type ChordField,
+  exactLength,
+  isInside,
+  shortestChord,
+  shortestChordAbout,
+  TURNS,
+  turnAcross,
+  wayOf,
+} from './chord';
 import { squaredDistances } from './edge-distance';
-import { type Ridge, ridgeOf } from './ridge';
+import { keptAlong, type Ridge, ridgeOf } from './ridge';
 
 type ThinSpot = ArtFacts['strokes']['spots'][number];
 
@@ -20,7 +30,7 @@ const MOST_TRIES = 8_000;
 const MOST_TRIES_A_PART = 100;
 /** Middles side by side tell the same; of those in one block of cells a few are tried. */
 const BLOCK_CELLS = 6;
-const MOST_TRIES_A_BLOCK = 3;
+const MOST_TRIES_A_BLOCK = 4;
 /** Thin places are marked so far apart at least: a part of the long side. */
 const PARTS = 48;
 
@@ -51,12 +61,15 @@ function thinSpots(grid: CellGrid, { cells, squared }: Ridge, field: ChordField)
     const block = Math.floor(row / BLOCK_CELLS) * blocksAcross + Math.floor(column / BLOCK_CELLS);
     if ((blockTries[block] as number) >= MOST_TRIES_A_BLOCK) continue;
     blockTries[block] = (blockTries[block] as number) + 1;
+    const along = keptAlong(grid, squared, cell);
+    if (along === null) continue;
     const [left, top] = [column * scale, row * scale];
     const part = Math.floor(top / partPx) * across + Math.floor(left / partPx);
     if ((tries[part] as number) >= MOST_TRIES_A_PART) continue;
     tries[part] = (tries[part] as number) + 1;
     tried += 1;
-    const spot = measuredAt(field, area.x + left, area.y + top, scale, Math.sqrt(squared[cell] as number) * scale);
+    const place = { x: area.x + left, y: area.y + top, turn: turnAcross(along) };
+    const spot = measuredAt(field, place, scale, Math.sqrt(squared[cell] as number) * scale);
     if (!spot) continue;
     spots.push(spot);
     tries[part] = MOST_TRIES_A_PART;
@@ -65,11 +78,16 @@ function thinSpots(grid: CellGrid, { cells, squared }: Ridge, field: ChordField)
 }
 
 /** The thickness at a cell that lies between two edges; null when it is not kept there. */
-function measuredAt(field: ChordField, left: number, top: number, scale: number, distancePx: number): ThinSpot | null {
-  const start = insideOfCell(field, left, top, scale);
+function measuredAt(
+  field: ChordField,
+  place: Place & { readonly turn: number },
+  scale: number,
+  distancePx: number,
+): ThinSpot | null {
+  const start = insideOfCell(field, place.x, place.y, scale);
   if (!start) return null;
   // Between two parallel edges the shortest chord is twice the distance; much longer ones cross something else.
-  const middle = shortestChord(field, start.x, start.y, 2.4 * distancePx + 2 * scale + 1);
+  const middle = shortestChordAbout(field, start.x, start.y, 2.4 * distancePx + 2 * scale + 1, place.turn);
   if (!middle) return null;
   const forth = followed(field, middle, 1);
   const back = forth && followed(field, middle, -1);
