@@ -66,7 +66,7 @@ test('a customer sends pictures from a phone and is told at once what will becom
     await art.choose(LIVE_TEXT);
     await expect(art.sent('club.svg')).toContainText('live text', UNTIL_READ);
     await art.choose(NOTE);
-    await expect(customer.getByRole('alert')).toContainText('This file is not a picture');
+    await expect(customer.getByRole('main').getByRole('alert')).toContainText('This file is not a picture');
     await expect(customer.getByRole('article')).toHaveCount(3);
     const shown = art.sent('heron-crest.png').getByRole('img');
     await expect.poll(() => shown.evaluate((image) => (image as HTMLImageElement).naturalWidth)).toBeGreaterThan(500);
@@ -99,7 +99,7 @@ test('a customer without scripts sends a picture by a plain form', async ({ page
     await art.open(link);
     await art.choose(NOTE);
     await art.handOver();
-    await expect(customer.getByRole('alert')).toContainText('This file is not a picture');
+    await expect(customer.getByRole('main').getByRole('alert')).toContainText('This file is not a picture');
     await art.choose(ON_WHITE);
     await art.handOver();
     await expect(art.sent('heron-crest-on-white.jpg')).toContainText('white background', UNTIL_READ);

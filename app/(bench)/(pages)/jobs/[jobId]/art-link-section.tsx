@@ -1,4 +1,5 @@
 import { ArtLinkForm } from '@/components/jobs/art-link-form';
+import { ArtLinkLive } from '@/components/jobs/art-link-live';
 import { CopyLink } from '@/components/send/copy-link';
 import { QrPicture } from '@/components/send/qr-picture';
 import { ReachPerson, TextMessage } from '@/components/send/reach-person';
@@ -41,7 +42,7 @@ function LiveLink({ shop, job, link: { url, expiresAt } }: LiveLinkProps) {
   const t = translatorFor(shop.locale, 'customer-art.bench');
   const words = t('textBody', { shop: shop.name, job: job.title, url });
   return (
-    <>
+    <ArtLinkLive>
       <ReachLine shop={shop} />
       <ReachPerson>
         <CopyLink label={t('linkFor', { name: job.customer.name })} url={url} />
@@ -55,7 +56,7 @@ function LiveLink({ shop, job, link: { url, expiresAt } }: LiveLinkProps) {
         waiting={t('ending')}
         hint={t('endHint')}
       />
-    </>
+    </ArtLinkLive>
   );
 }
 
