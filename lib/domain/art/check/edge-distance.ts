@@ -7,19 +7,31 @@ import type { CellGrid } from './cell-grid';
 export const FURTHEST_CELLS = 32;
 const FURTHEST_SQUARED = FURTHEST_CELLS * FURTHEST_CELLS;
 
+/** Memory that distances of one grid after the other are worked out in: it takes long to come by. */
+export type DistanceRoom = { readonly far: Uint8Array; readonly squared: Uint16Array };
+
+export function distanceRoom({ cells }: CellGrid): DistanceRoom {
+  return { far: new Uint8Array(cells.length), squared: new Uint16Array(cells.length) };
+}
+
 /** What lies beyond the grid: nothing, or more of the same. */
 export type Beyond = 'nothing' | 'same';
 
 /**
  * The squared distance of every marked cell to the nearest that is not marked, from middle to middle, in cells; 0 for those
- * that are not. Exact up to `FURTHEST_CELLS`, which stands for all that is further. With `within`, only its cells are told
+ * that are not, in the room's `squared`. Exact up to `FURTHEST_CELLS`, which stands for all that is further. With `within`, only its cells are told
  * of, all of which have to be marked. First down and up the columns, then along each run of a row by the lower envelope of
  * parabolas. Source: Felzenszwalb and Huttenlocher, Distance Transforms of Sampled Functions, Theory of Computing 8 (2012).
  */
-export function squaredDistances(grid: CellGrid, beyond: Beyond, within: Uint8Array = grid.cells): Uint16Array {
-  const { width, height } = grid;
-  const far = columnDistances(grid, beyond);
-  const squared = new Uint16Array(width * height);
+export function squaredDistances(
+  grid: CellGrid,
+  beyond: Beyond,
+  { far, squared }: DistanceRoom,
+  within: Uint8Array = grid.cells,
+): Uint16Array {
+  const { width } = grid;
+  spreadColumns(grid, beyond, far);
+  squared.fill(0);
   const envelope = {
     at: new Int32Array(width + 2),
     height: new Int32Array(width + 2),
@@ -27,26 +39,34 @@ export function squaredDistances(grid: CellGrid, beyond: Beyond, within: Uint8Ar
   };
   for (let row = 0; row < squared.length; row += width) {
     const rowEnd = row + width;
-    let index = row;
+    let index = endOfAlike(within, row, rowEnd, 0);
     while (index < rowEnd) {
-      while (index < rowEnd && within[index] === 0) index += 1;
-      if (index === rowEnd) break;
       const start = index;
-      while (index < rowEnd && within[index] !== 0) index += 1;
+      index = endOfAlike(within, index, rowEnd, 1);
       const left = start > row ? far[start - 1] === 0 : beyond === 'nothing';
       const right = index < rowEnd ? far[index] === 0 : beyond === 'nothing';
       spreadRun(far, squared, row, start - row, index - row, left, right, envelope);
+      index = endOfAlike(within, index, rowEnd, 0);
     }
   }
   return squared;
 }
 
+/** Where cells that have a value end. */
+function endOfAlike(cells: Uint8Array, from: number, end: number, value: 0 | 1): number {
+  let index = from;
+  while (index < end && cells[index] === value) index += 1;
+  return index;
+}
+
 /** The distance of every cell to the nearest unmarked one of its column, at most `FURTHEST_CELLS`. */
-function columnDistances({ cells, width, height }: CellGrid, beyond: Beyond): Uint8Array {
-  const far = new Uint8Array(width * height);
+function spreadColumns({ cells, width, height }: CellGrid, beyond: Beyond, far: Uint8Array): void {
   const outside = beyond === 'nothing' ? 0 : FURTHEST_CELLS;
   for (let index = 0; index < far.length; index += 1) {
-    if (cells[index] === 0) continue;
+    if (cells[index] === 0) {
+      far[index] = 0;
+      continue;
+    }
     const above = index < width ? outside : (far[index - width] as number);
     far[index] = above < FURTHEST_CELLS ? above + 1 : FURTHEST_CELLS;
   }
@@ -57,7 +77,6 @@ function columnDistances({ cells, width, height }: CellGrid, beyond: Beyond): Ui
     const below = index >= lastRow ? outside : (far[index + width] as number);
     if (below + 1 < own) far[index] = below + 1;
   }
-  return far;
 }
 
 type Envelope = { readonly at: Int32Array; readonly height: Int32Array; readonly from: Float64Array };

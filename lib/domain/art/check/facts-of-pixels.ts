@@ -2,6 +2,7 @@ import { ART_FACTS_FORMAT, type ArtFacts } from '../art-facts';
 import type { Ink } from '../ink';
 import { hexChannelDifference } from './backing';
 import { detailShareOf } from './detail';
+import { distanceRoom } from './edge-distance';
 import { hazeOf } from './haze';
 import type { PixelBytes, PixelWords } from './pixel-classes';
 import { type BasicFacts, readBasics } from './read-basics';
@@ -22,32 +23,35 @@ export function factsOfPixels(pixels: PixelBytes, ink: Ink): ArtFacts {
     heightPx: pixels.heightPx,
     inkBox: ink.inkBox,
     ...basic,
-    haze: hazeIn(scan, detailShare, basic.inkPx),
     detailShare,
-    ...thicknesses(words, scan, basic),
-    specks: scan ? specksOf(words, scan) : NO_SPECKS,
+    ...(scan ? measuredIn(words, scan, basic, detailShare) : NOTHING_MEASURED),
   };
 }
 
+type Measured = Pick<ArtFacts, 'haze' | 'strokes' | 'gaps' | 'specks'>;
+
 const NO_HAZE: ArtFacts['haze'] = { share: 0, reachPx: 0, spots: [] };
-const NO_SPECKS: ArtFacts['specks'] = { count: 0, spots: [] };
 const NO_THICKNESS: ArtFacts['strokes'] = { thinnestPx: null, spots: [] };
+const NOTHING_MEASURED: Measured = {
+  haze: NO_HAZE,
+  strokes: NO_THICKNESS,
+  gaps: NO_THICKNESS,
+  specks: { count: 0, spots: [] },
+};
 
-function hazeIn(scan: AreaScan | null, detailShare: number, inkPx: number): ArtFacts['haze'] {
-  if (!scan?.notSolid || !scan.halfClear) return NO_HAZE;
-  return hazeOf({ notSolid: scan.notSolid, halfClear: scan.halfClear }, detailShare, inkPx);
-}
-
-/** A photograph on a backing has bright places inside that are no gaps, and an outline that is no stroke. */
-function thicknesses(pixels: PixelWords, scan: AreaScan | null, { look, backing, oneColourHex }: BasicFacts) {
-  if (!scan || (look === 'photograph' && backing)) return { strokes: NO_THICKNESS, gaps: NO_THICKNESS };
+function measuredIn(pixels: PixelWords, scan: AreaScan, basic: BasicFacts, detailShare: number): Measured {
+  const { look, backing, oneColourHex, inkPx } = basic;
+  const room = distanceRoom(scan.firm);
+  const { notSolid, halfClear } = scan;
+  const haze = notSolid && halfClear ? hazeOf({ notSolid, halfClear }, detailShare, inkPx, room) : NO_HAZE;
+  const specks = specksOf(pixels, scan);
+  // A photograph on a backing has bright places inside that are no gaps, and an outline that is no stroke.
+  if (look === 'photograph' && backing) return { haze, strokes: NO_THICKNESS, gaps: NO_THICKNESS, specks };
   const rule = scan.backing;
   const fullDifference = rule && oneColourHex ? hexChannelDifference(oneColourHex, rule) : null;
   const field = { pixels, area: scan.area, backing: rule, fullDifference };
-  return {
-    strokes: thicknessOf(scan.firm, { ...field, inside: 'ink' }),
-    gaps: thicknessOf(scan.open, { ...field, inside: 'room' }),
-  };
+  const strokes = thicknessOf(scan.firm, { ...field, inside: 'ink' }, room);
+  return { haze, strokes, gaps: thicknessOf(scan.open, { ...field, inside: 'room' }, room), specks };
 }
 
 /** The part of the facts that one look at all pixels gives: the ink, its colours, and the backing. */

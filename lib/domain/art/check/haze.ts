@@ -1,6 +1,6 @@
 import { type ArtFacts, MOST_SPOTS, type Spot } from '../art-facts';
 import type { CellGrid } from './cell-grid';
-import { FURTHEST_CELLS, squaredDistances } from './edge-distance';
+import { type DistanceRoom, FURTHEST_CELLS, squaredDistances } from './edge-distance';
 
 /** How far half-clear pixels of a smooth edge reach from solid ink. In pixels (common practice, no source). */
 export const EDGE_REACH_PX = 2;
@@ -20,9 +20,10 @@ export function hazeOf(
   { notSolid, halfClear }: { readonly notSolid: CellGrid; readonly halfClear: CellGrid },
   detailShare: number,
   inkPx: number,
+  room: DistanceRoom,
 ): ArtFacts['haze'] {
   const { width, height, scale, area } = notSolid;
-  const squared = squaredDistances(notSolid, 'same', halfClear.cells);
+  const squared = squaredDistances(notSolid, 'same', room, halfClear.cells);
   const reachPx = Math.min(MOST_EDGE_REACH_PX, EDGE_REACH_PX / Math.max(detailShare, 0.1));
   const least = (reachPx / scale + 0.5) ** 2;
   const reach = Math.max(LEAST_REACH_CELLS, Math.round(reachPx / scale));

@@ -35,8 +35,8 @@ export function ridgeOf({ width, height }: CellGrid, squared: Uint16Array): Ridg
   return { cells: sorted(found.subarray(0, count), squared, counts).subarray(0, MOST_MIDDLES), squared };
 }
 
-const ROUND = Array.from({ length: 40 }, (_, index) => {
-  const angle = (index * Math.PI) / 20;
+const ROUND = Array.from({ length: 24 }, (_, index) => {
+  const angle = (index * Math.PI) / 12;
   return { x: Math.cos(angle), y: Math.sin(angle) };
 });
 /** How far off is looked: half again a stroke's thickness, which is twice the distance; and so many cells at least. */

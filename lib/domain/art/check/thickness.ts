@@ -11,7 +11,7 @@ import {
   turnAcross,
   wayOf,
 } from './chord';
-import { squaredDistances } from './edge-distance';
+import { type DistanceRoom, squaredDistances } from './edge-distance';
 import { keptAlong, type Ridge, ridgeOf } from './ridge';
 
 type ThinSpot = ArtFacts['strokes']['spots'][number];
@@ -29,8 +29,8 @@ const STEADY_PX = 1.2;
 const MOST_TRIES = 8_000;
 const MOST_TRIES_A_PART = 100;
 /** Middles side by side tell the same; of those in one block of cells a few are tried. */
-const BLOCK_CELLS = 6;
-const MOST_TRIES_A_BLOCK = 4;
+const BLOCK_CELLS = 8;
+const MOST_TRIES_A_BLOCK = 3;
 /** Thin places are marked so far apart at least: a part of the long side. */
 const PARTS = 48;
 
@@ -38,8 +38,12 @@ const PARTS = 48;
  * The thinnest places of a picture's strokes, or of the room between them, thinnest first: measured across, where the
  * thickness is kept for a while. Tips, corners, round dots and notches are none. Null when there is no such place.
  */
-export function thicknessOf(grid: CellGrid, place: Omit<ChordField, 'distances'>): ArtFacts['strokes'] {
-  const squared = squaredDistances(grid, place.inside === 'ink' ? 'nothing' : 'same');
+export function thicknessOf(
+  grid: CellGrid,
+  place: Omit<ChordField, 'distances'>,
+  room: DistanceRoom,
+): ArtFacts['strokes'] {
+  const squared = squaredDistances(grid, place.inside === 'ink' ? 'nothing' : 'same', room);
   const field = { ...place, distances: { squared, width: grid.width, scale: grid.scale } };
   const spots = thinSpots(grid, ridgeOf(grid, squared), field);
   spots.sort((a, b) => a.thicknessPx - b.thicknessPx);
