@@ -119,7 +119,7 @@ type Fitted = { readonly squeeze: number; readonly lower: number };
 const AS_ASKED: Fitted = { squeeze: 1, lower: 1 };
 
 /** A bent curve reaches less than this past the points of it that are measured, mm: found by trying thousands of lines. */
-const BULGE_MM = 0.04;
+const BULGE_MM = 0.1;
 
 /** How often an interval is halved while a bent line is fitted: to a 4 000th of its width. */
 const HALVINGS = 12;
