@@ -118,8 +118,8 @@ type Fitted = { readonly squeeze: number; readonly lower: number };
 
 const AS_ASKED: Fitted = { squeeze: 1, lower: 1 };
 
-/** A bent curve reaches less than this past the points of it that are measured, mm: found by trying thousands of lines. */
-const BULGE_MM = 0.1;
+/** A bent side reaches less than this share of the width past its ends, which are what is measured: found by trying thousands. */
+const BULGE_SHARE = 0.005;
 
 /** How often an interval is halved while a bent line is fitted: to a 4 000th of its width. */
 const HALVINGS = 12;
@@ -129,7 +129,7 @@ function fittedTo(size: LetteringSize, lettering: Lettering, block: Block): Fitt
   const floor = lettering.squeezeFloorPercent / 100;
   const widthAt = (fitted: Fitted) => inkWidth(block, lettering, size, fitted);
   const natural = widthAt(AS_ASKED);
-  const bulgeMm = lettering.archPercent === 0 ? 0 : BULGE_MM;
+  const bulgeMm = lettering.archPercent === 0 ? 0 : BULGE_SHARE * mostMm;
   if (natural + bulgeMm <= mostMm) return AS_ASKED;
   if (lettering.archPercent === 0) {
     const squeeze = mostMm / natural;
