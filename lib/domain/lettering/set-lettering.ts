@@ -119,7 +119,7 @@ type Fitted = { readonly squeeze: number; readonly lower: number };
 const AS_ASKED: Fitted = { squeeze: 1, lower: 1 };
 
 /** A bent side reaches less than this share of the width past its ends, which are what is measured: found by trying thousands. */
-const BULGE_SHARE = 0.005;
+const BULGE_SHARE = 0.01;
 
 /** How often an interval is halved while a bent line is fitted: to a 4 000th of its width. */
 const HALVINGS = 12;
