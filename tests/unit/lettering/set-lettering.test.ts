@@ -93,8 +93,7 @@ describe('lettering that is too wide', () => {
       fc.property(names, sizes, fc.integer({ min: -25, max: 25 }), (name, size, archPercent) => {
         const done = set(letteringOf([name], { archPercent }), size);
         if (!done.inkBox) return;
-        // Sides of bent letters bulge; a tenth of a millimetre is what surfaces are held to.
-        expect(done.inkBox.width).toBeLessThanOrEqual(size.mostAcrossUm / 1_000 + 0.1);
+        expect(done.inkBox.width).toBeLessThanOrEqual(size.mostAcrossUm / 1_000 + 0.01);
         if (done.outcome === 'fits') expect([done.squeezedPercent, done.capHeightUm]).toEqual([100, size.capHeightUm]);
         if (done.outcome === 'squeezed') expect(done.capHeightUm).toBe(size.capHeightUm);
         if (done.outcome === 'lowered') {
