@@ -38,8 +38,7 @@ export function inkOfPixels(rgba: Uint8Array, widthPx: number, heightPx: number)
     const first = firstInk(words, row, end);
     anyClear ||= first > row;
     if (first >= end) continue;
-    let last = end - 1;
-    while ((words[last] as number) < INK_WORD) last -= 1;
+    const last = lastInk(words, first, end - 1);
     anyClear ||= last < end - 1 || hasClear(words, first, last);
     const from = first - row;
     const to = last - row + 1;
@@ -73,6 +72,17 @@ function firstInk(words: Uint32Array, from: number, end: number): number {
   )
     index += 4;
   while (index < end && at(words, index) < INK_WORD) index += 1;
+  return index;
+}
+
+function lastInk(words: Uint32Array, first: number, from: number): number {
+  let index = from;
+  while (
+    index - 3 > first &&
+    (at(words, index) | at(words, index - 1) | at(words, index - 2) | at(words, index - 3)) === 0
+  )
+    index -= 4;
+  while (at(words, index) < INK_WORD) index -= 1;
   return index;
 }
 
