@@ -17,9 +17,12 @@ export function cellScale({ width, height }: Spot): number {
   return Math.ceil(Math.sqrt((width * height) / MOST_CELLS));
 }
 
+/** Columns past the area's right edge that stay empty, so that a step or two to the left of a row leads to nothing. */
+export const SPARE_COLUMNS = 2;
+
 /** A grid over an area with nothing in it. */
 export function emptyGrid(area: Spot, scale: number): CellGrid {
-  const [width, height] = [Math.ceil(area.width / scale), Math.ceil(area.height / scale)];
+  const [width, height] = [Math.ceil(area.width / scale) + SPARE_COLUMNS, Math.ceil(area.height / scale)];
   return { cells: new Uint8Array(width * height), width, height, scale, area };
 }
 

@@ -21,16 +21,13 @@ export function ridgeOf({ width, height }: CellGrid, squared: Uint16Array): Ridg
   const counts = new Int32Array(FURTHEST_SQUARED + 1);
   let found = new Int32Array(1 << 16);
   let count = 0;
-  for (let y = 2; y < height - 2; y += 1) {
-    const rowEnd = (y + 1) * width - 2;
-    for (let index = y * width + 2; index < rowEnd; index += 1) {
-      const own = squared[index] as number;
-      if (own === 0 || own === FURTHEST_SQUARED || !isMiddle(squared, width, index)) continue;
-      if (count === found.length) found = grown(found);
-      found[count] = index;
-      count += 1;
-      counts[own] = (counts[own] as number) + 1;
-    }
+  for (let index = 0; index < width * height; index += 1) {
+    const own = squared[index] as number;
+    if (own === 0 || own === FURTHEST_SQUARED || !isMiddle(squared, width, index)) continue;
+    if (count === found.length) found = grown(found);
+    found[count] = index;
+    count += 1;
+    counts[own] = (counts[own] as number) + 1;
   }
   return { cells: sorted(found.subarray(0, count), squared, counts).subarray(0, MOST_MIDDLES), squared };
 }
@@ -123,7 +120,7 @@ function wayThrough(count: number): number | null {
   return way < 0 ? null : (way * Math.PI) / half;
 }
 
-/** Whether distance stands still at a cell. Cells at the grid's rim are left out: what is thin there is thin further in too. */
+/** Whether distance stands still at a cell. Beyond the grid's rows, and in the spare columns at their ends, there is none. */
 function isMiddle(squared: Uint16Array, width: number, index: number): boolean {
   const across = root(squared, index + 1) - root(squared, index - 1);
   const down = root(squared, index + width) - root(squared, index - width);
@@ -143,7 +140,7 @@ function isMiddle(squared: Uint16Array, width: number, index: number): boolean {
 }
 
 function root(squared: Uint16Array, index: number): number {
-  return ROOT[squared[index] as number] as number;
+  return ROOT[squared[index] ?? 0] as number;
 }
 
 function grown(cells: Int32Array): Int32Array<ArrayBuffer> {
