@@ -17,13 +17,24 @@ export function cellScale({ width, height }: Spot): number {
   return Math.ceil(Math.sqrt((width * height) / MOST_CELLS));
 }
 
-/** Columns past the area's right edge that stay empty, so that a step or two to the left of a row leads to nothing. */
-export const SPARE_COLUMNS = 2;
+/** Columns past the area's right edge at least, so that a step or two to the left of a row leads to none of it. */
+const SPARE_COLUMNS = 2;
 
-/** A grid over an area with nothing in it. */
+/** A grid over an area with nothing in it. Its width is whole fours, so that four cells can be looked at at once. */
 export function emptyGrid(area: Spot, scale: number): CellGrid {
-  const [width, height] = [Math.ceil(area.width / scale) + SPARE_COLUMNS, Math.ceil(area.height / scale)];
+  const width = Math.ceil((columnsOf(area, scale) + SPARE_COLUMNS) / 4) * 4;
+  const height = Math.ceil(area.height / scale);
   return { cells: new Uint8Array(width * height), width, height, scale, area };
+}
+
+/** Marks the spare columns past the area's right edge. */
+export function markSpare({ cells, width, scale, area }: CellGrid): void {
+  const spare = width - columnsOf(area, scale);
+  for (let end = width; end <= cells.length; end += width) cells.fill(1, end - spare, end);
+}
+
+function columnsOf({ width }: Spot, scale: number): number {
+  return Math.ceil(width / scale);
 }
 
 /** Marks every cell that a run of pixels touches; `end` is not part of it. */

@@ -32,6 +32,7 @@ export function squaredDistances(
   const { width } = grid;
   spreadColumns(grid, beyond, far);
   squared.fill(0);
+  const fours = foursOf(within);
   const envelope = {
     at: new Int32Array(width + 2),
     height: new Int32Array(width + 2),
@@ -39,44 +40,77 @@ export function squaredDistances(
   };
   for (let row = 0; row < squared.length; row += width) {
     const rowEnd = row + width;
-    let index = endOfAlike(within, row, rowEnd, 0);
+    let index = endOfAlike(within, fours, row, rowEnd, 0);
     while (index < rowEnd) {
       const start = index;
-      index = endOfAlike(within, index, rowEnd, 1);
+      index = endOfAlike(within, fours, index, rowEnd, 1);
       const left = start > row ? far[start - 1] === 0 : beyond === 'nothing';
       const right = index < rowEnd ? far[index] === 0 : beyond === 'nothing';
       spreadRun(far, squared, row, start - row, index - row, left, right, envelope);
-      index = endOfAlike(within, index, rowEnd, 0);
+      index = endOfAlike(within, fours, index, rowEnd, 0);
     }
   }
   return squared;
 }
 
-/** Where cells that have a value end. */
-function endOfAlike(cells: Uint8Array, from: number, end: number, value: 0 | 1): number {
+/** Where cells that have a value end; four of them are looked at at once. */
+function endOfAlike(cells: Uint8Array, fours: Uint32Array, from: number, end: number, value: 0 | 1): number {
   let index = from;
+  while (index < end && (index & 3) !== 0 && cells[index] === value) index += 1;
+  const four = value * FOUR;
+  if ((index & 3) === 0) while (index + 3 < end && fours[index >> 2] === four) index += 4;
   while (index < end && cells[index] === value) index += 1;
   return index;
 }
 
 /** The distance of every cell to the nearest unmarked one of its column, at most `FURTHEST_CELLS`. */
-function spreadColumns({ cells, width, height }: CellGrid, beyond: Beyond, far: Uint8Array): void {
+function spreadColumns({ cells, width }: CellGrid, beyond: Beyond, far: Uint8Array): void {
   const outside = beyond === 'nothing' ? 0 : FURTHEST_CELLS;
-  for (let index = 0; index < far.length; index += 1) {
-    if (cells[index] === 0) {
-      far[index] = 0;
+  far.fill(0);
+  spreadDown(cells, width, outside, far);
+  spreadUp(width, outside, far);
+}
+
+function spreadDown(cells: Uint8Array, width: number, outside: number, far: Uint8Array): void {
+  const [cellFours, farFours] = [foursOf(cells), foursOf(far)];
+  const fours = width / 4;
+  for (let four = 0; four < cellFours.length; four += 1) {
+    const marked = cellFours[four] as number;
+    if (marked === 0) continue;
+    if (marked === FOUR && four >= fours && farFours[four - fours] === FOUR_FAR) {
+      farFours[four] = FOUR_FAR;
       continue;
     }
-    const above = index < width ? outside : (far[index - width] as number);
-    far[index] = above < FURTHEST_CELLS ? above + 1 : FURTHEST_CELLS;
+    for (let index = four * 4; index < four * 4 + 4; index += 1) {
+      if (cells[index] === 0) continue;
+      const above = index < width ? outside : (far[index - width] as number);
+      far[index] = Math.min(above + 1, FURTHEST_CELLS);
+    }
   }
-  const lastRow = width * (height - 1);
-  for (let index = far.length - 1; index >= 0; index -= 1) {
-    const own = far[index] as number;
-    if (own < 2) continue;
-    const below = index >= lastRow ? outside : (far[index + width] as number);
-    if (below + 1 < own) far[index] = below + 1;
+}
+
+function spreadUp(width: number, outside: number, far: Uint8Array): void {
+  const farFours = foursOf(far);
+  const fours = width / 4;
+  for (let four = farFours.length - 1; four >= 0; four -= 1) {
+    const own = farFours[four] as number;
+    const isLast = four + fours >= farFours.length;
+    if (own === 0 || (own === FOUR_FAR && !isLast && farFours[four + fours] === FOUR_FAR)) continue;
+    for (let index = four * 4; index < four * 4 + 4; index += 1) {
+      const below = index + width < far.length ? (far[index + width] as number) : outside;
+      far[index] = Math.min(far[index] as number, below + 1);
+    }
   }
+}
+
+/** Four cells side by side that are all marked, and all as far as is told. */
+const FOUR = 0x01010101;
+const FOUR_FAR = FURTHEST_CELLS * FOUR;
+
+/** A grid's cells by fours: rows are whole fours wide. */
+function foursOf(cells: Uint8Array): Uint32Array {
+  if (cells.length % 4 !== 0) throw new Error(`foursOf: ${cells.length} cells`);
+  return new Uint32Array(cells.buffer, cells.byteOffset, cells.length / 4);
 }
 
 type Envelope = { readonly at: Int32Array; readonly height: Int32Array; readonly from: Float64Array };

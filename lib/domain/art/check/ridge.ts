@@ -6,6 +6,8 @@ export type Ridge = { readonly cells: Int32Array; readonly squared: Uint16Array 
 
 const FURTHEST_SQUARED = FURTHEST_CELLS * FURTHEST_CELLS;
 
+const FAR_PAIR = FURTHEST_SQUARED * 0x10001;
+
 /** As many middles as are kept of a picture: the thinnest ones. */
 const MOST_MIDDLES = 200_000;
 
@@ -21,9 +23,13 @@ export function ridgeOf({ width, height }: CellGrid, squared: Uint16Array): Ridg
   const counts = new Int32Array(FURTHEST_SQUARED + 1);
   let found = new Int32Array(1 << 16);
   let count = 0;
+  // Where two cells side by side are both empty, or both far from any edge, neither is a middle.
+  const pairs = new Uint32Array(squared.buffer, squared.byteOffset, squared.length >> 1);
   for (let index = 0; index < width * height; index += 1) {
-    const own = squared[index] as number;
-    if (own === 0 || own === FURTHEST_SQUARED || !isMiddle(squared, width, index)) continue;
+    while ((index & 1) === 0 && (pairs[index >> 1] === 0 || pairs[index >> 1] === FAR_PAIR)) index += 2;
+    const own = at(squared, index);
+    if (own === 0 || own === FURTHEST_SQUARED) continue;
+    if (!isCrest(squared, width, index, own) || !isMiddle(squared, width, index)) continue;
     if (count === found.length) found = grown(found);
     found[count] = index;
     count += 1;
@@ -120,6 +126,17 @@ function wayThrough(count: number): number | null {
   return way < 0 ? null : (way * Math.PI) / half;
 }
 
+/** Whether no neighbour to the sides, or none above and below, is further from an edge. */
+function isCrest(squared: Uint16Array, width: number, index: number, own: number): boolean {
+  if (at(squared, index + 1) <= own && at(squared, index - 1) <= own) return true;
+  return at(squared, index + width) <= own && at(squared, index - width) <= own;
+}
+
+/** A cell's squared distance; none beyond the grid. Asked for outright, an index below 0 would be looked up as a name. */
+function at(squared: Uint16Array, index: number): number {
+  return index < 0 || index >= squared.length ? 0 : (squared[index] as number);
+}
+
 /** Whether distance stands still at a cell. Beyond the grid's rows, and in the spare columns at their ends, there is none. */
 function isMiddle(squared: Uint16Array, width: number, index: number): boolean {
   const across = root(squared, index + 1) - root(squared, index - 1);
@@ -140,7 +157,7 @@ function isMiddle(squared: Uint16Array, width: number, index: number): boolean {
 }
 
 function root(squared: Uint16Array, index: number): number {
-  return ROOT[squared[index] ?? 0] as number;
+  return ROOT[at(squared, index)] as number;
 }
 
 function grown(cells: Int32Array): Int32Array<ArrayBuffer> {

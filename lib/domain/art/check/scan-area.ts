@@ -1,5 +1,5 @@
 import type { Spot } from '../art-facts';
-import { type CellGrid, cellScale, emptyGrid, markRun, SPARE_COLUMNS } from './cell-grid';
+import { type CellGrid, cellScale, emptyGrid, markRun, markSpare } from './cell-grid';
 import { type JoinedArea, joinRuns } from './joined-runs';
 import { BACKING, type BackingRule, CLEAR, FIRM, type PixelWords, SOLID, walkRuns } from './pixel-classes';
 
@@ -44,7 +44,7 @@ export function scanArea(pixels: PixelWords, area: Spot, options: ScanOptions): 
   const scale = cellScale(area);
   const [firm, open] = [emptyGrid(area, scale), emptyGrid(area, scale)];
   // Beyond the area's edge there is room.
-  for (let end = open.width; end <= open.cells.length; end += open.width) open.cells.fill(1, end - SPARE_COLUMNS, end);
+  markSpare(open);
   const solid = forHaze ? emptyGrid(area, scale) : null;
   const halfClear = forHaze ? emptyGrid(area, scale) : null;
   const endX = area.x + area.width;
