@@ -6,7 +6,7 @@ import { distanceRoom } from './edge-distance';
 import { hazeOf } from './haze';
 import type { PixelBytes, PixelWords } from './pixel-classes';
 import { type BasicFacts, readBasics } from './read-basics';
-import type { AreaScan } from './scan-area';
+import type { AreaScan, InkCells } from './scan-area';
 import { specksOf } from './specks';
 import { thicknessOf } from './thickness';
 
@@ -15,7 +15,7 @@ import { thicknessOf } from './thickness';
  * in the same pixels. Where there is a backing, colours, strokes, gaps and specks are those of what lies on it.
  */
 export function factsOfPixels(pixels: PixelBytes, ink: Ink): ArtFacts {
-  const { words, area, scan, ...basic } = readBasics(pixels, ink);
+  const { words, area, scan, ...basic } = readBasics(pixels, ink, true);
   const detailShare = detailShareOf(words, area, basic.look, ink.anyClear);
   return {
     format: ART_FACTS_FORMAT,
@@ -24,7 +24,7 @@ export function factsOfPixels(pixels: PixelBytes, ink: Ink): ArtFacts {
     inkBox: ink.inkBox,
     ...basic,
     detailShare,
-    ...(scan ? measuredIn(words, scan, basic, detailShare) : NOTHING_MEASURED),
+    ...(scan?.ink ? measuredIn(words, scan, scan.ink, basic, detailShare) : NOTHING_MEASURED),
   };
 }
 
@@ -39,23 +39,28 @@ const NOTHING_MEASURED: Measured = {
   specks: { count: 0, spots: [] },
 };
 
-function measuredIn(pixels: PixelWords, scan: AreaScan, basic: BasicFacts, detailShare: number): Measured {
+function measuredIn(
+  pixels: PixelWords,
+  scan: AreaScan,
+  ink: InkCells,
+  basic: BasicFacts,
+  detailShare: number,
+): Measured {
   const { look, backing, oneColourHex, inkPx } = basic;
-  const room = distanceRoom(scan.firm);
-  const { notSolid, halfClear } = scan;
-  const haze = notSolid && halfClear ? hazeOf({ notSolid, halfClear }, detailShare, inkPx, room) : NO_HAZE;
-  const specks = specksOf(pixels, scan);
+  const room = distanceRoom(ink.firm);
+  const haze = ink.haze ? hazeOf(ink.haze, detailShare, inkPx, room) : NO_HAZE;
+  const specks = specksOf(pixels, scan, ink.small);
   // A photograph on a backing has bright places inside that are no gaps, and an outline that is no stroke.
   if (look === 'photograph' && backing) return { haze, strokes: NO_THICKNESS, gaps: NO_THICKNESS, specks };
   const rule = scan.backing;
   const fullDifference = rule && oneColourHex ? hexChannelDifference(oneColourHex, rule) : null;
   const field = { pixels, area: scan.area, backing: rule, fullDifference };
-  const strokes = thicknessOf(scan.firm, { ...field, inside: 'ink' }, room);
-  return { haze, strokes, gaps: thicknessOf(scan.open, { ...field, inside: 'room' }, room), specks };
+  const strokes = thicknessOf(ink.firm, { ...field, inside: 'ink' }, room);
+  return { haze, strokes, gaps: thicknessOf(ink.open, { ...field, inside: 'room' }, room), specks };
 }
 
 /** The part of the facts that one look at all pixels gives: the ink, its colours, and the backing. */
 export function basicFactsOfPixels(pixels: PixelBytes, ink: Ink): BasicFacts {
-  const { inkPx, look, backing, colours, oneColourHex, junk } = readBasics(pixels, ink);
+  const { inkPx, look, backing, colours, oneColourHex, junk } = readBasics(pixels, ink, false);
   return { inkPx, look, backing, colours, oneColourHex, junk };
 }

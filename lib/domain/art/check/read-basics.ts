@@ -26,22 +26,31 @@ const LEAST_ENCLOSED_PX = 12;
 /** A photograph's backing is measured to about so many of its pixels, not to each. */
 const COARSE_PX = 2_500_000;
 
-/** Looks at all pixels once. `ink` is what `inkOfPixels` found in the same pixels. */
-export function readBasics(pixels: PixelBytes, ink: Ink): Basics {
+/**
+ * Looks at all pixels once. `ink` is what `inkOfPixels` found in the same pixels; `forCells` marks the ink besides, for what
+ * is measured from it.
+ */
+export function readBasics(pixels: PixelBytes, ink: Ink, forCells: boolean): Basics {
   const words = asWords(pixels);
   // What hangs on a telephone's screen round a picture would hide the picture's own ground.
   const { bars, rest: area } = ink.anyClear ? { bars: [], rest: ink.inkBox } : junkOf(words, ink.inkBox);
   const rim = rimColour(words, area);
   const fillsPicture = !ink.anyClear || ink.inkBox.width * ink.inkBox.height === words.widthPx * words.heightPx;
   const candidate = rim && mayBeBacking(rim, fillsPicture) ? groundOf(words, area, rim) : null;
-  const basics = (candidate && readOn(words, area, candidate, ink)) ?? readOn(words, area, null, ink);
+  const basics =
+    (candidate && readOn(words, area, candidate, { ink, forCells })) ?? readOn(words, area, null, { ink, forCells });
   if (!basics) throw new Error(`readBasics: nothing was read of ${words.widthPx} × ${words.heightPx} px`);
   const beyond = ink.anyClear ? 0 : words.widthPx * words.heightPx - area.width * area.height;
   return { ...basics, junk: bars, inkPx: basics.inkPx + beyond };
 }
 
 /** Reads an area with a rim's colour taken for a backing; null when it turns out to be none. */
-function readOn(words: PixelWords, area: Spot, rim: Ground | null, ink: Ink): Omit<Basics, 'junk'> | null {
+function readOn(
+  words: PixelWords,
+  area: Spot,
+  rim: Ground | null,
+  { ink, forCells }: { readonly ink: Ink; readonly forCells: boolean },
+): Omit<Basics, 'junk'> | null {
   const tally = tallyPixels(words, area, rim);
   const colours = inkColours(tally, rim);
   const look = lookOf(tally, colours);
@@ -57,6 +66,7 @@ function readOn(words: PixelWords, area: Spot, rim: Ground | null, ink: Ink): Om
           smallPx: speckPx(longPx),
           enclosedPx: Math.max(LEAST_ENCLOSED_PX, (longPx / 400) ** 2),
           every: rule && look === 'photograph' ? Math.max(1, Math.round(Math.sqrt(areaPx / COARSE_PX))) : 1,
+          forCells,
           forHaze: !rule && tally.wideHalfClear > 0,
         })
       : null;

@@ -21,10 +21,10 @@ export function speckPx(longPx: number): number {
 }
 
 /** Stray pixels: tiny areas with nothing of the drawing round them, which are not the dots of a pattern. */
-export function specksOf(pixels: PixelWords, scan: AreaScan): ArtFacts['specks'] {
-  const every = Math.max(1, Math.ceil(scan.small.length / MOST_LOOKED_AT));
-  const lookedAt = scan.small.filter((_, index) => index % every === 0);
-  const alone = lookedAt.filter((small) => isAlone(pixels, scan, small));
+export function specksOf(pixels: PixelWords, scan: AreaScan, small: readonly JoinedArea[]): ArtFacts['specks'] {
+  const every = Math.max(1, Math.ceil(small.length / MOST_LOOKED_AT));
+  const lookedAt = small.filter((_, index) => index % every === 0);
+  const alone = lookedAt.filter((one) => isAlone(pixels, scan, one));
   if (isPattern(alone)) return { count: 0, spots: [] };
   alone.sort((a, b) => b.areaPx - a.areaPx);
   const spots = alone.slice(0, MOST_SPOTS).map(({ x, y, width, height }): Spot => ({ x, y, width, height }));
