@@ -1,11 +1,10 @@
 'use client';
 
-import { type ChangeEvent, useEffect, useId, useRef, useState } from 'react';
+import { type ChangeEvent, useRef, useState } from 'react';
 import { useTranslations } from 'use-intl';
 import type { Messages } from '@/lib/messages/catalogue';
-import { Button } from '../ui/button';
 import { FormNotice } from '../ui/form-notice';
-import { ACCEPTED_ART } from './accepted-art';
+import { ChoosePicture } from './choose-picture';
 import styles from './phone-form.module.css';
 import { uploadFromPhone } from './upload-picture';
 import { UploadProgress } from './upload-progress';
@@ -28,13 +27,10 @@ type PhoneFormProps = {
 /** On the maker's phone: choose a picture, and it goes. Without scripts it goes with a press more. */
 export function PhoneForm({ token, first }: PhoneFormProps) {
   const t = useTranslations('phone.page');
-  const id = useId();
   const sentenceFor = usePhoneRefusal();
-  const [isLive, setLive] = useState(false);
   const [doing, setDoing] = useState<Doing | null>(null);
   const stopping = useRef<AbortController | null>(null);
   const [came, setCame] = useState<readonly PhoneOutcome[]>(first ? [first] : []);
-  useEffect(() => setLive(true), []);
 
   async function choose({ currentTarget }: ChangeEvent<HTMLInputElement>): Promise<void> {
     const files = [...(currentTarget.files ?? [])];
@@ -61,36 +57,18 @@ export function PhoneForm({ token, first }: PhoneFormProps) {
   const last = came.at(-1);
   return (
     <form className={styles.form} method="post" action={`/api/art/phone/${token}`} encType="multipart/form-data">
-      <div className={styles.choose} data-busy={doing !== null || undefined}>
-        <input
-          id={id}
-          type="file"
-          name="picture"
-          required
-          accept={ACCEPTED_ART}
-          multiple={isLive}
-          disabled={doing !== null}
-          aria-describedby={`${id}-hint`}
-          onChange={(event) => void choose(event)}
-        />
-        <label htmlFor={id}>{taken.length > 0 ? t('another') : t('choose')}</label>
-      </div>
-      <p id={`${id}-hint`} className={styles.hint}>
-        {t('hint')}
-      </p>
-      {isLive ? null : (
-        <Button kind="primary" wide type="submit">
-          {t('send')}
-        </Button>
-      )}
+      <ChoosePicture
+        words={taken.length > 0 ? t('another') : t('choose')}
+        hint={t('hint')}
+        send={t('send')}
+        busy={doing !== null}
+        onChange={(event) => void choose(event)}
+      />
       <div role="status" className={styles.status}>
         {doing ? (
           <UploadProgress
-            words={
-              doing.share < 1
-                ? t('sending', { name: doing.name, percent: Math.round(doing.share * 100) })
-                : t('reading', { name: doing.name })
-            }
+            sending={(percent) => t('sending', { name: doing.name, percent })}
+            reading={t('reading', { name: doing.name })}
             share={doing.share}
             stop={t('stop')}
             onStop={() => stopping.current?.abort()}

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { type ArtFacts, artFactsSchema } from '@/lib/domain/art/art-facts';
 import { ART_NOTES, type ArtNote } from '@/lib/domain/art/art-notes';
 import { type ArtRef, artRefSchema } from '@/lib/domain/art/art-ref';
+import { type OnProgress, sendFile } from './send-file';
 
 /** A picture of the job that can be laid on a garment. */
 export type Picture = {
@@ -33,12 +34,7 @@ const answerSchema = z.union([
   z.object({ ok: z.literal(false), reason: z.string(), kind: z.string().optional() }),
 ]);
 
-type OnProgress = (share: number) => void;
-
-/**
- * Hands a picture file over to the job; `onProgress` hears the share that has been sent, 0 to 1, and `signal` stops it, with
- * the reason `stopped`. Never rejects.
- */
+/** Hands a picture file over to the job, as `sendFile` does. Never rejects. */
 export function uploadPicture(
   jobId: string,
   file: File,
@@ -60,37 +56,19 @@ export function uploadFromPhone(
   return sendPicture(address, file, onProgress, signal);
 }
 
-function sendPicture(
+async function sendPicture(
   address: string,
   file: File,
-  onProgress: OnProgress = () => {},
+  onProgress?: OnProgress,
   signal?: AbortSignal,
 ): Promise<Uploaded> {
-  return new Promise((resolve) => {
-    const refused = (reason: string, kind = '') => resolve({ ok: false, reason, kind });
-    const request = new XMLHttpRequest();
-    request.open('POST', address);
-    request.upload.onprogress = ({ loaded, total }) => onProgress(total > 0 ? loaded / total : 0);
-    request.onerror = () => refused('notReached');
-    request.onabort = () => refused('stopped');
-    signal?.addEventListener('abort', () => request.abort(), { once: true });
-    request.onload = () => {
-      if (request.status === 401) return refused('signedOut');
-      if (request.status === 413) return refused('tooLarge');
-      const answer = answerSchema.safeParse(jsonOf(request.responseText));
-      if (!answer.success) return refused('notReached');
-      if (!answer.data.ok) return refused(answer.data.reason, answer.data.kind);
-      const { ref, ...picture } = answer.data.art;
-      return resolve({ ok: true, picture: { ...picture, art: ref }, alreadyThere: answer.data.alreadyThere });
-    };
-    request.send(file);
-  });
-}
-
-function jsonOf(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return null;
-  }
+  const refused = (reason: string, kind = ''): Uploaded => ({ ok: false, reason, kind });
+  const sent = await sendFile(address, file, onProgress, signal);
+  if (!sent.ok) return refused(sent.reason);
+  if (sent.status === 401) return refused('signedOut');
+  const answer = answerSchema.safeParse(sent.answer);
+  if (!answer.success) return refused('notReached');
+  if (!answer.data.ok) return refused(answer.data.reason, answer.data.kind);
+  const { ref, ...picture } = answer.data.art;
+  return { ok: true, picture: { ...picture, art: ref }, alreadyThere: answer.data.alreadyThere };
 }

@@ -1,13 +1,12 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { useEffect, useId, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useTranslations } from 'use-intl';
 import type { Messages } from '@/lib/messages/catalogue';
-import { ACCEPTED_ART } from '../art/accepted-art';
+import { ChoosePicture } from '../art/choose-picture';
 import { UploadProgress } from '../art/upload-progress';
 import { useRefusalWords } from '../art/use-refusal-words';
-import { Button } from '../ui/button';
 import { FormNotice } from '../ui/form-notice';
 import { handOver } from './hand-over';
 import styles from './hand-over-form.module.css';
@@ -29,16 +28,13 @@ type HandOverFormProps = {
 /** Choose one picture or several, and they go; the page then shows what was seen in them. Without scripts, a press more. */
 export function HandOverForm({ token, shop, more, first }: HandOverFormProps) {
   const t = useTranslations('customer-art');
-  const id = useId();
   const router = useRouter();
   const sentenceFor = useRefusal(shop);
   const field = useRef<HTMLInputElement>(null);
   const stopping = useRef<AbortController | null>(null);
-  const [isLive, setLive] = useState(false);
   const [doing, setDoing] = useState<Doing | null>(null);
   const [refused, setRefused] = useState<RefusedPicture | null>(first);
   const [stopped, setStopped] = useState<string | null>(null);
-  useEffect(() => setLive(true), []);
 
   async function send(): Promise<void> {
     const input = field.current;
@@ -64,43 +60,25 @@ export function HandOverForm({ token, shop, more, first }: HandOverFormProps) {
   const sendChosen = useRef(send);
   // What was chosen before the page's script had come waits for nobody's press.
   useEffect(() => {
-    if (isLive) void sendChosen.current();
-  }, [isLive]);
+    void sendChosen.current();
+  }, []);
 
   return (
     <form className={styles.form} method="post" action={`/api/art/customer/${token}`} encType="multipart/form-data">
       {refused ? <FormNotice kind="stop" title={sentenceFor(refused)} /> : null}
-      <div className={styles.choose} data-busy={doing !== null || undefined}>
-        <input
-          ref={field}
-          id={id}
-          type="file"
-          name="picture"
-          required
-          accept={ACCEPTED_ART}
-          multiple={isLive}
-          disabled={doing !== null}
-          aria-describedby={`${id}-hint`}
-          onChange={() => void send()}
-        />
-        <label htmlFor={id}>{more ? t('another') : t('choose')}</label>
-      </div>
-      <p id={`${id}-hint`} className={styles.hint}>
-        {t('hint')}
-      </p>
-      {isLive ? null : (
-        <Button kind="primary" wide type="submit">
-          {t('send')}
-        </Button>
-      )}
+      <ChoosePicture
+        field={field}
+        words={more ? t('another') : t('choose')}
+        hint={t('hint')}
+        send={t('send')}
+        busy={doing !== null}
+        onChange={() => void send()}
+      />
       <div role="status">
         {doing ? (
           <UploadProgress
-            words={
-              doing.share < 1
-                ? t('sending', { name: doing.name, percent: Math.round(doing.share * 100) })
-                : t('reading', { name: doing.name })
-            }
+            sending={(percent) => t('sending', { name: doing.name, percent })}
+            reading={t('reading', { name: doing.name })}
             share={doing.share}
             stop={t('stop')}
             onStop={() => stopping.current?.abort()}

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { type OnProgress, sendFile } from '../art/send-file';
 
 /** What came of a picture that was sent; `reason` is a code the catalogue may have words for. */
 export type HandedOver = { readonly ok: true } | { readonly ok: false; readonly reason: string; readonly kind: string };
@@ -8,38 +9,18 @@ const answerSchema = z.union([
   z.object({ ok: z.literal(false), reason: z.string(), kind: z.string().optional() }),
 ]);
 
-/**
- * Sends a picture from the customer's page; `onProgress` hears the share that has been sent, 0 to 1, and `signal` stops it,
- * with the reason `stopped`. Never rejects.
- */
-export function handOver(
+/** Sends a picture from the customer's page, as `sendFile` does. Never rejects. */
+export async function handOver(
   token: string,
   file: File,
-  onProgress: (share: number) => void,
+  onProgress: OnProgress,
   signal: AbortSignal,
 ): Promise<HandedOver> {
-  return new Promise((resolve) => {
-    const refused = (reason: string, kind = '') => resolve({ ok: false, reason, kind });
-    const request = new XMLHttpRequest();
-    request.open('POST', `/api/art/customer/${token}?${new URLSearchParams({ name: file.name })}`);
-    request.upload.onprogress = ({ loaded, total }) => onProgress(total > 0 ? loaded / total : 0);
-    request.onerror = () => refused('notReached');
-    request.onabort = () => refused('stopped');
-    signal.addEventListener('abort', () => request.abort(), { once: true });
-    request.onload = () => {
-      if (request.status === 413) return refused('tooLarge');
-      const answer = answerSchema.safeParse(jsonOf(request.responseText));
-      if (!answer.success) return refused('notReached');
-      return answer.data.ok ? resolve({ ok: true }) : refused(answer.data.reason, answer.data.kind);
-    };
-    request.send(file);
-  });
-}
-
-function jsonOf(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return null;
-  }
+  const refused = (reason: string, kind = ''): HandedOver => ({ ok: false, reason, kind });
+  const address = `/api/art/customer/${token}?${new URLSearchParams({ name: file.name })}`;
+  const sent = await sendFile(address, file, onProgress, signal);
+  if (!sent.ok) return refused(sent.reason);
+  const answer = answerSchema.safeParse(sent.answer);
+  if (!answer.success) return refused('notReached');
+  return answer.data.ok ? { ok: true } : refused(answer.data.reason, answer.data.kind);
 }

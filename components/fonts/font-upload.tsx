@@ -1,9 +1,10 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { type DragEvent, useId, useState } from 'react';
+import { useState } from 'react';
 import { useTranslations } from 'use-intl';
 import type { Messages } from '@/lib/messages/catalogue';
+import { FilePlace } from '../ui/file-place';
 import { FormNotice } from '../ui/form-notice';
 import styles from './font-upload.module.css';
 import { uploadFont } from './upload-font';
@@ -18,9 +19,7 @@ type Progress =
 export function FontUpload() {
   const t = useTranslations('fonts');
   const router = useRouter();
-  const inputId = useId();
   const [progress, setProgress] = useState<Progress>({ kind: 'idle' });
-  const [isOver, setIsOver] = useState(false);
 
   function refusal(reason: string, name: string): string {
     if (reason === 'signedOut') return t('upload.signedOut');
@@ -28,8 +27,8 @@ export function FontUpload() {
     return t.has(key) ? t(key, { name }) : t('upload.notReached');
   }
 
-  async function take(files: FileList | null): Promise<void> {
-    for (const file of files ?? []) {
+  async function take(files: readonly File[]): Promise<void> {
+    for (const file of files) {
       setProgress({ kind: 'taking', name: file.name });
       const came = await uploadFont(file);
       if (!came.ok) {
@@ -45,45 +44,16 @@ export function FontUpload() {
     router.refresh();
   }
 
-  function drop(event: DragEvent): void {
-    event.preventDefault();
-    setIsOver(false);
-    void take(event.dataTransfer.files);
-  }
-
   return (
     <div className={styles.upload}>
-      <div
-        className={styles.place}
-        data-over={isOver || undefined}
-        onDragOver={(event) => {
-          event.preventDefault();
-          setIsOver(true);
-        }}
-        onDragLeave={() => setIsOver(false)}
-        onDrop={drop}
-      >
-        <input
-          id={inputId}
-          type="file"
-          accept=".ttf,.otf,font/ttf,font/otf"
-          multiple
-          disabled={progress.kind === 'taking'}
-          className={styles.input}
-          aria-describedby={`${inputId}-hint`}
-          onChange={(event) => {
-            void take(event.target.files).then(() => {
-              event.target.value = '';
-            });
-          }}
-        />
-        <label htmlFor={inputId} className={styles.label}>
-          {t('upload.add')}
-        </label>
-        <p id={`${inputId}-hint`} className={styles.hint}>
-          {t('upload.hint')}
-        </p>
-      </div>
+      <FilePlace
+        accept=".ttf,.otf,font/ttf,font/otf"
+        takes="several"
+        words={t('upload.add')}
+        hint={t('upload.hint')}
+        busy={progress.kind === 'taking'}
+        onFiles={take}
+      />
       <div role="status">
         {progress.kind === 'taking' ? <p>{t('upload.taking', { name: progress.name })}</p> : null}
         {progress.kind === 'taken' ? (

@@ -1,12 +1,13 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { type DragEvent, useId, useRef, useState } from 'react';
+import { useRef, useState } from 'react';
 import { useTranslations } from 'use-intl';
 import { ACCEPTED_ART } from '../art/accepted-art';
 import { uploadPicture } from '../art/upload-picture';
 import { UploadProgress } from '../art/upload-progress';
 import { useRefusalWords } from '../art/use-refusal-words';
+import { FilePlace } from '../ui/file-place';
 import { FormNotice } from '../ui/form-notice';
 import styles from './art-upload.module.css';
 
@@ -28,9 +29,7 @@ export function ArtUpload({ jobId, more }: ArtUploadProps) {
   const t = useTranslations('jobs.art');
   const sentenceFor = useRefusalWords(t('notReached'));
   const router = useRouter();
-  const inputId = useId();
   const [progress, setProgress] = useState<Progress>({ kind: 'idle' });
-  const [isOver, setIsOver] = useState(false);
   const stopping = useRef<AbortController | null>(null);
 
   async function upload(file: File): Promise<Progress> {
@@ -45,8 +44,8 @@ export function ArtUpload({ jobId, more }: ArtUploadProps) {
     return { kind: 'refused', sentence: sentenceFor(uploaded) };
   }
 
-  async function take(files: FileList | null): Promise<void> {
-    for (const file of files ?? []) {
+  async function take(files: readonly File[]): Promise<void> {
+    for (const file of files) {
       const came = await upload(file);
       setProgress(came);
       if (came.kind !== 'taken') break;
@@ -54,53 +53,21 @@ export function ArtUpload({ jobId, more }: ArtUploadProps) {
     router.refresh();
   }
 
-  function drop(event: DragEvent): void {
-    event.preventDefault();
-    setIsOver(false);
-    void take(event.dataTransfer.files);
-  }
-
   return (
     <div className={styles.upload}>
-      <div
-        className={styles.place}
-        data-over={isOver || undefined}
-        onDragOver={(event) => {
-          event.preventDefault();
-          setIsOver(true);
-        }}
-        onDragLeave={() => setIsOver(false)}
-        onDrop={drop}
-      >
-        <input
-          id={inputId}
-          type="file"
-          accept={ACCEPTED_ART}
-          multiple
-          disabled={progress.kind === 'taking'}
-          className={styles.input}
-          aria-describedby={`${inputId}-hint`}
-          onChange={(event) => {
-            void take(event.target.files).then(() => {
-              event.target.value = '';
-            });
-          }}
-        />
-        <label htmlFor={inputId} className={styles.label}>
-          {more ? t('addMore') : t('add')}
-        </label>
-        <p id={`${inputId}-hint`} className={styles.hint}>
-          {t('hint')}
-        </p>
-      </div>
+      <FilePlace
+        accept={ACCEPTED_ART}
+        takes="several"
+        words={more ? t('addMore') : t('add')}
+        hint={t('hint')}
+        busy={progress.kind === 'taking'}
+        onFiles={take}
+      />
       <div role="status">
         {progress.kind === 'taking' ? (
           <UploadProgress
-            words={
-              progress.share < 1
-                ? t('sending', { name: progress.name, percent: Math.round(progress.share * 100) })
-                : t('reading', { name: progress.name })
-            }
+            sending={(percent) => t('sending', { name: progress.name, percent })}
+            reading={t('reading', { name: progress.name })}
             share={progress.share}
             stop={t('stop')}
             onStop={() => stopping.current?.abort()}

@@ -1,9 +1,10 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { useTranslations } from 'use-intl';
 import type { Messages } from '@/lib/messages/catalogue';
+import { FilePlace } from '../ui/file-place';
 import { FormNotice } from '../ui/form-notice';
 import { SelectField, type SelectOption } from '../ui/select-field';
 import styles from './photograph-upload.module.css';
@@ -24,7 +25,6 @@ export function PhotographUpload({ blankId, sides, sizes, colours, first, there 
   const t = useTranslations('photographs.upload');
   const art = useTranslations('art');
   const router = useRouter();
-  const inputId = useId();
   const [place, setPlace] = useState(first);
   const [progress, setProgress] = useState<'idle' | 'taking' | { refused: string }>('idle');
   const replaces = there.some(
@@ -70,28 +70,19 @@ export function PhotographUpload({ blankId, sides, sizes, colours, first, there 
           onChange={({ target }) => setPlace({ ...place, colourId: target.value })}
         />
       </div>
-      <div className={styles.place}>
-        <input
-          id={inputId}
-          type="file"
-          accept="image/*"
-          disabled={progress === 'taking'}
-          className={styles.input}
-          aria-describedby={`${inputId}-hint`}
-          onChange={({ target }) => {
-            void take(target.files?.[0]).then(() => {
-              target.value = '';
-            });
-          }}
-        />
-        <label htmlFor={inputId} className={styles.label}>
-          {t('choose')}
-        </label>
-        <p id={`${inputId}-hint`} className={styles.hint}>
-          {replaces ? <strong>{t('replaces')} </strong> : null}
-          {t('hint')}
-        </p>
-      </div>
+      <FilePlace
+        accept="image/*"
+        takes="one"
+        words={t('choose')}
+        hint={
+          <span className={styles.hint}>
+            {replaces ? <strong>{t('replaces')} </strong> : null}
+            {t('hint')}
+          </span>
+        }
+        busy={progress === 'taking'}
+        onFiles={([file]) => take(file)}
+      />
       <p role="status">{progress === 'taking' ? t('taking') : null}</p>
       {typeof progress === 'object' ? <FormNotice kind="stop" title={progress.refused} /> : null}
     </div>
