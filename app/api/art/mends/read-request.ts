@@ -1,3 +1,5 @@
+import { jsonAnswer } from '@/app/answers';
+import { isFromOtherSite } from '@/app/api/uploads';
 import { makerFromHeaders } from '@/lib/server/auth/maker';
 import type { MakerAccess } from '@/lib/server/auth/maker-access';
 
@@ -10,9 +12,7 @@ export async function readMendRequest(
 ): Promise<{ ok: true; maker: MakerAccess; body: unknown } | { ok: false; answer: Response }> {
   const maker = await makerFromHeaders(request.headers);
   if (!maker) return { ok: false, answer: mendRefused('signedOut', 401) };
-  // A form on somebody else's page cannot set this header, and a browser always sends it (Fetch Metadata, W3C).
-  const from = request.headers.get('sec-fetch-site');
-  if (from !== null && from !== 'same-origin') return { ok: false, answer: mendRefused('otherSite', 403) };
+  if (isFromOtherSite(request)) return { ok: false, answer: mendRefused('otherSite', 403) };
   const text = await request.text();
   if (text.length > MOST_BYTES) return { ok: false, answer: mendRefused('badRecipe', 413) };
   try {
@@ -24,5 +24,5 @@ export async function readMendRequest(
 
 /** Says by a code why nothing was made; the words for it are the catalogue's. */
 export function mendRefused(reason: string, status = 422, step?: number): Response {
-  return Response.json({ ok: false, reason, step }, { status, headers: { 'Cache-Control': 'no-store' } });
+  return jsonAnswer({ ok: false, reason, step }, status);
 }

@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { jsonAnswer } from '@/app/answers';
+import { isFromOtherSite } from '@/app/api/uploads';
 import type { SaveListAnswer } from '@/components/roster/list-keeper';
 import { listEditsSchema } from '@/lib/domain/people/list-edit';
 import { makerFromHeaders } from '@/lib/server/auth/maker';
@@ -28,9 +30,7 @@ export async function GET(request: Request, { params }: Context): Promise<Respon
 export async function POST(request: Request, { params }: Context): Promise<Response> {
   const maker = await makerFromHeaders(request.headers);
   if (!maker) return answer({ ok: false, reason: 'signedOut' }, 401);
-  // A form on somebody else's page cannot set this header, and a browser always sends it (Fetch Metadata, W3C).
-  const from = request.headers.get('sec-fetch-site');
-  if (from !== null && from !== 'same-origin') return answer({ ok: false, reason: 'invalid' }, 403);
+  if (isFromOtherSite(request)) return answer({ ok: false, reason: 'invalid' }, 403);
   const sent = sentSchema.safeParse(await request.json().catch(() => null));
   if (!sent.success) return answer({ ok: false, reason: 'invalid' }, 422);
   const { baseVersion, edits } = sent.data;
@@ -43,5 +43,5 @@ export async function POST(request: Request, { params }: Context): Promise<Respo
 }
 
 function answer(body: SaveListAnswer, status: number): Response {
-  return Response.json(body, { status, headers: { 'Cache-Control': 'no-store' } });
+  return jsonAnswer(body, status);
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { leadTo } from '@/app/answers';
 import { EVERY_TICK } from '@/lib/domain/revision/answer';
 import { sha256Hex } from '@/lib/domain/revision/canonical';
 import { defaultLocale } from '@/lib/messages/locales';
@@ -58,10 +59,6 @@ async function readAnswerForm(request: Request): Promise<AnswerForm | null> {
   if (!sent) return null;
   const read = formSchema.safeParse({ ...Object.fromEntries(sent), ticks: [...new Set(sent.getAll('tick'))] });
   return read.success ? read.data : null;
-}
-
-function leadTo(location: string): Response {
-  return new Response(null, { status: 303, headers: { Location: location, 'Cache-Control': 'no-store' } });
 }
 
 function plain(status: 400 | 403, sentence: string): Response {

@@ -5,17 +5,15 @@ import { QrPicture } from '@/components/send/qr-picture';
 import { ReachPerson, TextMessage } from '@/components/send/reach-person';
 import { textMessageAddress } from '@/components/send/text-message-address';
 import { Disclosure } from '@/components/ui/disclosure';
-import { FormNotice } from '@/components/ui/form-notice';
 import { nearMomentWords } from '@/lib/messages/moments';
 import { translatorFor } from '@/lib/messages/translator';
 import { artLinkOf } from '@/lib/server/art/art-link';
 import type { MakerAccess } from '@/lib/server/auth/maker-access';
-import { environment } from '@/lib/server/env/environment';
 import type { JobView } from '@/lib/server/jobs/load-jobs';
-import { reach } from '@/lib/server/links/reach';
 import { qrCode } from '@/lib/server/qr/qr-code';
 import type { Shop } from '@/lib/server/shop/read-shop';
 import { endArtLinkAction, makeArtLinkAction } from './art-link-actions';
+import { ReachLine } from './reach-line';
 
 type ArtLinkSectionProps = { maker: MakerAccess; shop: Shop; job: JobView };
 
@@ -57,17 +55,5 @@ function LiveLink({ shop, job, link: { url, expiresAt } }: LiveLinkProps) {
         hint={t('endHint')}
       />
     </ArtLinkLive>
-  );
-}
-
-function ReachLine({ shop }: { shop: Shop }) {
-  const t = translatorFor(shop.locale, 'send.reach');
-  const { publicUrl: url } = environment();
-  const far = reach(url);
-  if (far === 'everywhere') return null;
-  return (
-    <FormNotice kind="look" title={t(far)}>
-      <p>{t(`${far}Text`, { url })}</p>
-    </FormNotice>
   );
 }

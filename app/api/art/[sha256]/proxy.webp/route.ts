@@ -1,3 +1,4 @@
+import { webpAnswer } from '@/app/answers';
 import { artProxy } from '@/lib/server/art/proxies';
 import { makerFromHeaders } from '@/lib/server/auth/maker';
 
@@ -8,8 +9,5 @@ export async function GET(request: Request, { params }: Context): Promise<Respon
   if (!(await makerFromHeaders(request.headers))) return new Response(null, { status: 401 });
   const { sha256 } = await params;
   const webp = /^[0-9a-f]{64}$/.test(sha256) ? await artProxy(sha256) : null;
-  if (!webp) return new Response(null, { status: 404, headers: { 'Cache-Control': 'no-store' } });
-  return new Response(new Uint8Array(webp), {
-    headers: { 'Content-Type': 'image/webp', 'Cache-Control': 'private, max-age=31536000, immutable' },
-  });
+  return webpAnswer(webp);
 }

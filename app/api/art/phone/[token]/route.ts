@@ -1,7 +1,8 @@
+import { jsonAnswer, leadTo } from '@/app/answers';
+import { pictureOfForm, refusedQuery, uploadedBody } from '@/app/api/uploads';
 import { isFromOwnPage } from '@/app/proof/[token]/own-page';
 import { openPhone, type PhoneAccess, receiveFromPhone } from '@/lib/server/art/phone-upload';
 import { CLIENT_HEADER } from '@/lib/server/edge/request-headers';
-import { bodyBytes } from '../../body-bytes';
 
 type Context = { params: Promise<{ token: string }> };
 type Received = Awaited<ReturnType<typeof receiveFromPhone>>;
@@ -12,39 +13,23 @@ type Received = Awaited<ReturnType<typeof receiveFromPhone>>;
  */
 export async function POST(request: Request, { params }: Context): Promise<Response> {
   const { token } = await params;
-  if (!isFromOwnPage(request)) return answer({ ok: false, reason: 'otherSite' }, 403);
+  if (!isFromOwnPage(request)) return jsonAnswer({ ok: false, reason: 'otherSite' }, 403);
   const isForm = request.headers.get('content-type')?.startsWith('multipart/form-data') ?? false;
   const phone = await openPhone(token, request.headers.get(CLIENT_HEADER) ?? '');
-  if (!phone.ok) return isForm ? leadTo(`/phone/${token}`) : answer(phone, 403);
+  if (!phone.ok) return isForm ? leadTo(`/phone/${token}`) : jsonAnswer(phone, 403);
   if (isForm) return leadTo(`/phone/${token}?${await ofForm(phone.access, request)}`);
-  const declared = request.headers.get('content-length');
   const received = await receiveFromPhone(phone.access, {
     name: new URL(request.url).searchParams.get('name') ?? '',
-    declaredLength: declared === null ? null : Number(declared),
-    body: bodyBytes(request.body),
-    signal: request.signal,
+    ...uploadedBody(request),
   });
-  return answer(received, received.ok ? 200 : 422);
+  return jsonAnswer(received, received.ok ? 200 : 422);
 }
 
 /** What the page is told of a form: the name of the picture that was taken, or why none was. */
 async function ofForm(access: PhoneAccess, request: Request): Promise<URLSearchParams> {
-  const file = (await request.formData().catch(() => null))?.get('picture');
-  if (!(file instanceof File) || file.name === '') return new URLSearchParams({ refused: 'empty' });
-  const received: Received = await receiveFromPhone(access, {
-    name: file.name,
-    declaredLength: file.size,
-    body: bodyBytes(file.stream()),
-  });
+  const sent = await pictureOfForm(request);
+  if (!sent.ok) return refusedQuery(sent);
+  const received: Received = await receiveFromPhone(access, sent);
   if (received.ok) return new URLSearchParams({ taken: received.art.name });
-  const kind = 'kind' in received ? received.kind : undefined;
-  return new URLSearchParams({ refused: received.reason, ...(kind ? { kind } : {}) });
-}
-
-function answer(body: unknown, status: number): Response {
-  return Response.json(body, { status, headers: { 'Cache-Control': 'no-store' } });
-}
-
-function leadTo(location: string): Response {
-  return new Response(null, { status: 303, headers: { Location: location, 'Cache-Control': 'no-store' } });
+  return refusedQuery(received);
 }

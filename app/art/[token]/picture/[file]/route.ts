@@ -1,3 +1,4 @@
+import { webpAnswer } from '@/app/answers';
 import { customerPictures } from '@/lib/server/art/customer-art';
 import { artProxy } from '@/lib/server/art/proxies';
 import { openArtLink } from '../../open-art-link';
@@ -11,12 +12,5 @@ export async function GET(request: Request, { params }: Context): Promise<Respon
   const access = await openArtLink(token, request.headers);
   const isTheirs = sha256 && access && (await customerPictures(access)).some(({ ref }) => ref.sha256 === sha256);
   const webp = isTheirs ? await artProxy(sha256) : null;
-  if (!webp) return new Response(null, { status: 404, headers: { 'Cache-Control': 'no-store' } });
-  return new Response(new Uint8Array(webp), {
-    headers: {
-      'Content-Type': 'image/webp',
-      'Content-Length': String(webp.byteLength),
-      'Cache-Control': 'private, max-age=31536000, immutable',
-    },
-  });
+  return webpAnswer(webp);
 }

@@ -1,4 +1,5 @@
-import { bodyBytes } from '@/app/api/art/body-bytes';
+import { jsonAnswer } from '@/app/answers';
+import { isFromOtherSite, uploadedBody } from '@/app/api/uploads';
 import { makerFromHeaders } from '@/lib/server/auth/maker';
 import { receivePhotograph } from '@/lib/server/blanks/receive-photograph';
 
@@ -10,13 +11,10 @@ type Context = { params: Promise<{ blankId: string }> };
  */
 export async function POST(request: Request, { params }: Context): Promise<Response> {
   const maker = await makerFromHeaders(request.headers);
-  if (!maker) return answer({ ok: false, reason: 'signedOut' }, 401);
-  // A form on somebody else's page cannot set this header, and a browser always sends it (Fetch Metadata, W3C).
-  const from = request.headers.get('sec-fetch-site');
-  if (from !== null && from !== 'same-origin') return answer({ ok: false, reason: 'otherSite' }, 403);
+  if (!maker) return jsonAnswer({ ok: false, reason: 'signedOut' }, 401);
+  if (isFromOtherSite(request)) return jsonAnswer({ ok: false, reason: 'otherSite' }, 403);
 
   const asked = new URL(request.url).searchParams;
-  const declared = request.headers.get('content-length');
   const received = await receivePhotograph(
     maker,
     {
@@ -25,11 +23,7 @@ export async function POST(request: Request, { params }: Context): Promise<Respo
       colourId: asked.get('colour') ?? '',
       side: asked.get('side') ?? '',
     },
-    { declaredLength: declared === null ? null : Number(declared), body: bodyBytes(request.body) },
+    uploadedBody(request),
   );
-  return answer(received, received.ok ? 200 : 422);
-}
-
-function answer(body: unknown, status: number): Response {
-  return Response.json(body, { status, headers: { 'Cache-Control': 'no-store' } });
+  return jsonAnswer(received, received.ok ? 200 : 422);
 }

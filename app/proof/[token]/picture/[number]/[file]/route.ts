@@ -1,3 +1,4 @@
+import { webpAnswer } from '@/app/answers';
 import { readPictureFileName } from '@/lib/domain/revision/picture-name';
 import { proofPicture } from '@/lib/server/revisions/proof-picture';
 import { openProof } from '../../../open-proof';
@@ -11,12 +12,5 @@ export async function GET(request: Request, { params }: Context): Promise<Respon
   const access = await openProof(token, request.headers);
   const webp =
     access && picture && /^[1-9]\d{0,5}$/.test(number) ? await proofPicture(access, Number(number), picture) : null;
-  if (!webp) return new Response(null, { status: 404, headers: { 'Cache-Control': 'no-store' } });
-  return new Response(new Uint8Array(webp), {
-    headers: {
-      'Content-Type': 'image/webp',
-      'Content-Length': String(webp.byteLength),
-      'Cache-Control': 'private, max-age=31536000, immutable',
-    },
-  });
+  return webpAnswer(webp);
 }

@@ -9,10 +9,10 @@ import { FormNotice } from '@/components/ui/form-notice';
 import { PageSection } from '@/components/ui/page-section';
 import { translatorFor } from '@/lib/messages/translator';
 import { environment } from '@/lib/server/env/environment';
-import { reach } from '@/lib/server/links/reach';
 import { qrCode } from '@/lib/server/qr/qr-code';
 import type { RevisionView } from '@/lib/server/revisions/load-revision';
 import type { Shop } from '@/lib/server/shop/read-shop';
+import { ReachLine } from '../../reach-line';
 
 type RevisionProps = { shop: Shop; view: RevisionView };
 
@@ -58,18 +58,6 @@ function MailLine({ shop, view }: RevisionProps) {
       <RefreshWhile underWay={kind === 'queued'} />
       <FormNotice kind={kind === 'sent' ? 'done' : kind === 'queued' ? 'note' : 'look'} title={t(kind, words)} />
     </>
-  );
-}
-
-function ReachLine({ shop }: { shop: Shop }) {
-  const t = translatorFor(shop.locale, 'send.reach');
-  const { publicUrl: url } = environment();
-  const far = reach(url);
-  if (far === 'everywhere') return null;
-  return (
-    <FormNotice kind="look" title={t(far)}>
-      <p>{t(`${far}Text`, { url })}</p>
-    </FormNotice>
   );
 }
 
