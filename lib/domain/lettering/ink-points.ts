@@ -1,5 +1,5 @@
 import { cubicAt, type Path } from '../geometry/path';
-import type { Point } from '../geometry/point';
+import { between, type Point } from '../geometry/point';
 
 /** Points looked at between the ends of a curve besides its extremes: a bow of a letter is then known to 0.1 mm. */
 const CUTS = 6;
@@ -23,6 +23,25 @@ export function inkPoints(path: Path): Point[] {
     from = step.to;
   }
   return points;
+}
+
+/** As many places along a straight side are measured once it is bent. */
+const ALONG_SIDE = 16;
+
+/** Places along the straight sides of a path, between their ends. */
+export function placesAlongSides(path: Path): Point[] {
+  const places: Point[] = [];
+  let from: Point = { x: 0, y: 0 };
+  let start = from;
+  for (const step of path) {
+    const to = step.step === 'close' ? start : step.to;
+    if (step.step === 'line' || step.step === 'close') {
+      for (let index = 1; index < ALONG_SIDE; index += 1) places.push(between(from, to, index / ALONG_SIDE));
+    }
+    if (step.step === 'move') start = to;
+    from = to;
+  }
+  return places;
 }
 
 /** Where a cubic turns back along one axis: the roots of its derivative between 0 and 1. */

@@ -1,10 +1,10 @@
 import { type Box, boxAround, grownBox } from '../geometry/box';
 import { convexHull } from '../geometry/hull';
 import type { Path, PathStep } from '../geometry/path';
-import { between, type Point } from '../geometry/point';
+import type { Point } from '../geometry/point';
 import { type Micrometres, mmFromUm, UM_PER_MM } from '../measure/length';
 import { type Arch, archOf, bent, bentPoint } from './arch';
-import { inkPoints } from './ink-points';
+import { inkPoints, placesAlongSides } from './ink-points';
 import type { Lettering } from './lettering';
 import { linePath } from './line-path';
 import { type BorrowedText, type TypeEngine, UNITS_A_CAP_HEIGHT } from './type-engine';
@@ -91,11 +91,12 @@ type DrawnLine = { readonly path: readonly PathStep[] };
 type BlockLine = DrawnLine & { readonly points: readonly Point[]; readonly left: number; readonly width: number };
 type Block = { readonly lines: readonly BlockLine[]; readonly width: number };
 
-function blockOf({ align }: Pick<Lettering, 'align'>, drawn: readonly DrawnLine[]): Block {
+function blockOf({ align, archPercent }: Pick<Lettering, 'align' | 'archPercent'>, drawn: readonly DrawnLine[]): Block {
   const lines = drawn.map(({ path }) => {
-    const points = inkPoints(path);
+    // Bent, a straight side reaches further than its ends.
+    const points = archPercent === 0 ? inkPoints(path) : [...inkPoints(path), ...placesAlongSides(path)];
     const box = points.length > 0 ? boxAround(points) : { x: 0, width: 0 };
-    return { path, points: [...points, ...placesAlongSides(path)], inkLeft: box.x, width: box.width };
+    return { path, points, inkLeft: box.x, width: box.width };
   });
   const width = Math.max(0, ...lines.map((each) => each.width));
   const share = { left: 0, centre: 0.5, right: 1 }[align];
@@ -109,25 +110,6 @@ function blockOf({ align }: Pick<Lettering, 'align'>, drawn: readonly DrawnLine[
   };
 }
 
-/** As many places along a straight side are measured once it is bent. */
-const ALONG_SIDE = 16;
-
-/** Places along the straight sides of a path: bent, they reach further than their ends. */
-function placesAlongSides(path: readonly PathStep[]): Point[] {
-  const places: Point[] = [];
-  let from: Point = { x: 0, y: 0 };
-  let start = from;
-  for (const step of path) {
-    const to = step.step === 'close' ? start : step.to;
-    if (step.step === 'line' || step.step === 'close') {
-      for (let index = 1; index < ALONG_SIDE; index += 1) places.push(between(from, to, index / ALONG_SIDE));
-    }
-    if (step.step === 'move') start = to;
-    from = to;
-  }
-  return places;
-}
-
 function outlineOf({ outline }: Pick<Lettering, 'outline'>): number {
   return outline === null ? 0 : mmFromUm(outline.widthUm);
 }
@@ -137,7 +119,7 @@ type Fitted = { readonly squeeze: number; readonly lower: number };
 
 const AS_ASKED: Fitted = { squeeze: 1, lower: 1 };
 
-/** A bent side reaches less than this share of the width past its ends, which are what is measured: found by trying thousands. */
+/** Between the places that are measured, bent letters reach less than this share of the width beyond them: found by trying thousands. */
 const BULGE_SHARE = 0.002;
 
 /** How often an interval is halved while a bent line is fitted: to a 4 000th of its width. */
@@ -147,14 +129,13 @@ function fittedTo(size: LetteringSize, lettering: Lettering, block: Block): Fitt
   const mostMm = Math.max(1 / UM_PER_MM, mmFromUm(size.mostAcrossUm) - 2 * outlineOf(lettering));
   const floor = lettering.squeezeFloorPercent / 100;
   const widthAt = (fitted: Fitted) => inkWidth(block, lettering, size, fitted);
-  const natural = widthAt(AS_ASKED);
   const bulgeMm = lettering.archPercent === 0 ? 0 : BULGE_SHARE * mostMm;
-  if (natural + bulgeMm <= mostMm) return AS_ASKED;
+  const fits = (fitted: Fitted) => widthAt(fitted) + bulgeMm <= mostMm;
+  if (fits(AS_ASKED)) return AS_ASKED;
   if (lettering.archPercent === 0) {
-    const squeeze = mostMm / natural;
+    const squeeze = mostMm / widthAt(AS_ASKED);
     return squeeze >= floor ? { squeeze, lower: 1 } : { squeeze: floor, lower: squeeze / floor };
   }
-  const fits = (fitted: Fitted) => widthAt(fitted) + bulgeMm <= mostMm;
   if (fits({ squeeze: floor, lower: 1 })) {
     return { squeeze: greatest(floor, 1, (squeeze) => fits({ squeeze, lower: 1 })), lower: 1 };
   }

@@ -1,43 +1,17 @@
 import type { ArtRef } from '@/lib/domain/art/art-ref';
 import type { Garment } from '@/lib/domain/layout/document';
-import { startingPrint } from '@/lib/domain/layout/garment-edits';
-import {
-  LOCATION_IDS,
-  LOCATIONS,
-  type Location,
-  type LocationId,
-  locationsFitting,
-} from '@/lib/domain/layout/locations';
+import { LOCATION_IDS, LOCATIONS, type Location, locationsFitting } from '@/lib/domain/layout/locations';
 import type { Command, TableState } from '../command';
-import { MOST_PRINTS } from '../print-limits';
-import { printName } from '../print-name';
-
-type AddPrint = {
-  readonly printId: string;
-  readonly name: string;
-  readonly art: ArtRef;
-  readonly locationId: LocationId;
-  /** A fresh id for each size group. */
-  readonly newId: () => string;
-};
+import { canAddPrint, type NewPrint, withNewPrint } from '../new-print';
 
 /** Lays a picture on the garment at a location, with its starting size and place for every size offered. */
-export const addPrint: Command<AddPrint> = {
+export const addPrint: Command<NewPrint & { readonly art: ArtRef }> = {
   id: 'addPrint',
   keys: [],
   needs: 'garment',
   otherwise: 'tooManyPrints',
-  canRun: ({ layout, selection, locked }) => !locked && selection !== null && layout.prints.length < MOST_PRINTS,
-  run: (state, { printId, name, art, locationId, newId }) => {
-    const print = startingPrint(state.layout, art, {
-      printId,
-      name: printName(name) ?? LOCATIONS[locationId].id,
-      garmentIds: state.selection ? [state.selection.garmentId] : [],
-      locationId,
-      newId,
-    });
-    return print ? { ...state.layout, prints: [...state.layout.prints, print] } : state.layout;
-  },
+  canRun: canAddPrint,
+  run: (state, { art, ...print }) => withNewPrint(state, { kind: 'art', art }, print),
 };
 
 /** The locations a picture can go to on the garment shown: those with starting values for every blank under it, front first. */

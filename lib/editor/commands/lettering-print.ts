@@ -1,50 +1,23 @@
 import type { LayoutDocument } from '@/lib/domain/layout/document';
-import { startingPrintOf } from '@/lib/domain/layout/garment-edits';
-import { LOCATIONS, type LocationId } from '@/lib/domain/layout/locations';
 import { letteringOf } from '@/lib/domain/layout/print-content';
 import { type FontRef, type Lettering, letteringSchema } from '@/lib/domain/lettering/lettering';
 import { canEditPrint, printInHand, withPrint } from '../chosen-print';
 import type { Command, TableState } from '../command';
-import { MOST_PRINTS } from '../print-limits';
-import { printName } from '../print-name';
-
-type AddLettering = {
-  readonly printId: string;
-  readonly name: string;
-  readonly lettering: Lettering;
-  readonly locationId: LocationId;
-  /** A fresh id for each size group. */
-  readonly newId: () => string;
-};
+import { canAddPrint, type NewPrint, withNewPrint } from '../new-print';
 
 /** Sets lettering on the garment at a location, at its starting letter height and place for every size offered. */
-export const addLettering: Command<AddLettering> = {
+export const addLettering: Command<NewPrint & { readonly lettering: Lettering }> = {
   id: 'addLettering',
   keys: [],
   needs: 'garment',
   otherwise: 'tooManyPrints',
-  canRun: (state) => canAddLettering(state),
-  run: (state, { printId, name, lettering, locationId, newId }) => {
+  canRun: canAddPrint,
+  run: (state, { lettering, ...print }) => {
     const checked = letteringSchema.safeParse(lettering);
     if (!(checked.success && hasFont(state, lettering.font))) return state.layout;
-    const print = startingPrintOf(
-      state.layout,
-      { kind: 'lettering', lettering: checked.data },
-      {
-        printId,
-        name: printName(name) ?? LOCATIONS[locationId].id,
-        garmentIds: state.selection ? [state.selection.garmentId] : [],
-        locationId,
-        newId,
-      },
-    );
-    return print ? { ...state.layout, prints: [...state.layout.prints, print] } : state.layout;
+    return withNewPrint(state, { kind: 'lettering', lettering: checked.data }, print);
   },
 };
-
-function canAddLettering({ layout, selection, locked }: TableState): boolean {
-  return !locked && selection !== null && layout.prints.length < MOST_PRINTS;
-}
 
 /** Says or sets the lettering in hand otherwise. What it cannot be, and a font that is not open, changes nothing. */
 export const changeLettering: Command<{ readonly change: Partial<Lettering> }> = {
