@@ -1,18 +1,12 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Browser, BrowserContextOptions, Page } from '@playwright/test';
-import { type RunningServer, startServer } from './fixtures/server';
+import { ownShop } from './fixtures/own-shop';
+import { startServer } from './fixtures/server';
 import { expect, phone, test, watchPage } from './fixtures/shop';
 import { ShopSide } from './fixtures/shop-side';
 import { ProofSheet } from './pages/proof-sheet';
 
-let server: RunningServer;
-let shopSide: ShopSide;
-
-test.beforeAll(async () => {
-  server = await startServer();
-  shopSide = new ShopSide(server);
-});
-test.afterAll(() => server.remove());
+const own = ownShop();
 
 /** A customer's phone with the page in hand; what the page must never do is looked at when it is put away. */
 async function withPhone(
@@ -44,7 +38,7 @@ for (const javaScriptEnabled of [true, false]) {
   test(`a customer looks, asks for a change and says yes ${javaScriptEnabled ? 'on a phone' : 'without scripts'}`, async ({
     browser,
   }) => {
-    const { jobId, link } = shopSide.sendFirst();
+    const { jobId, link } = own.side.sendFirst();
     await withPhone(
       browser,
       async (sheet, page) => {
@@ -121,7 +115,7 @@ for (const javaScriptEnabled of [true, false]) {
       { javaScriptEnabled },
     );
     const ticks = ['spelling', 'counts', 'colours', 'placement'];
-    expect(shopSide.look(jobId)[0]?.answers).toEqual([
+    expect(own.side.look(jobId)[0]?.answers).toEqual([
       { word: 'change', how: 'link', ticks, typedName: 'Wren Okafor', words: 'A touch bigger.\nAnd lower.' },
       { word: 'yes', how: 'link', ticks, typedName: 'Wren Okafor', words: '' },
     ]);
@@ -129,12 +123,12 @@ for (const javaScriptEnabled of [true, false]) {
 }
 
 test('a newer look is shown to whoever answers the replaced one, with nothing typed lost', async ({ browser }) => {
-  const { jobId, link } = shopSide.sendFirst();
+  const { jobId, link } = own.side.sendFirst();
   await withPhone(browser, async (sheet, page) => {
     await sheet.open(link);
     await sheet.tickAll();
     await sheet.fullName.fill('Wren Okafor');
-    shopSide.sendAnother(jobId);
+    own.side.sendAnother(jobId);
     await sheet.yesButton.click();
     await expect(sheet.refusal).toContainText('A newer look came out while your page was open');
     await expect(page.getByRole('heading', { level: 1 })).toHaveText('Autumn relay shirts, second look');
@@ -150,14 +144,14 @@ test('a newer look is shown to whoever answers the replaced one, with nothing ty
     await page.getByRole('link', { name: 'See Rev 2' }).click();
     await expect(sheet.yesButton).toBeVisible();
   });
-  expect(shopSide.look(jobId).flatMap(({ answers }) => answers)).toEqual([]);
+  expect(own.side.look(jobId).flatMap(({ answers }) => answers)).toEqual([]);
 });
 
 test('looking changes nothing; that the page was in sight is noted once', async ({ browser, request }) => {
-  const { jobId, link } = shopSide.sendFirst();
+  const { jobId, link } = own.side.sendFirst();
   expect((await request.get(link)).status()).toBe(200);
   expect((await request.head(link)).status()).toBe(200);
-  expect(shopSide.look(jobId)[0]?.visits).toBe(0);
+  expect(own.side.look(jobId)[0]?.visits).toBe(0);
   await withPhone(browser, async (sheet, page) => {
     const noted = page.waitForResponse((response) => response.url().endsWith('/opened'));
     await sheet.open(link);
@@ -166,11 +160,11 @@ test('looking changes nothing; that the page was in sight is noted once', async 
     await page.reload();
     expect((await again).status()).toBe(204);
   });
-  expect(shopSide.look(jobId)[0]?.visits).toBe(1);
+  expect(own.side.look(jobId)[0]?.visits).toBe(1);
 });
 
 test('a form sent twice is one answer; from another site it is none', async ({ browser, request }) => {
-  const { jobId, link } = shopSide.sendFirst();
+  const { jobId, link } = own.side.sendFirst();
   await withPhone(browser, async (sheet, page) => {
     await sheet.open(link);
     const fields = await page.evaluate(() =>
@@ -181,64 +175,64 @@ test('a form sent twice is one answer; from another site it is none', async ({ b
       request.post(`${link}/answer`, { form, headers, maxRedirects: 0 }).then((response) => response.status());
     expect(await post({ 'Sec-Fetch-Site': 'cross-site' })).toBe(403);
     expect(await post({ Origin: 'https://elsewhere.example.org' })).toBe(403);
-    expect(shopSide.look(jobId)[0]?.answers).toHaveLength(0);
-    expect(await Promise.all([post({ Origin: server.url }), post({ 'Sec-Fetch-Site': 'same-origin' })])).toEqual([
+    expect(own.side.look(jobId)[0]?.answers).toHaveLength(0);
+    expect(await Promise.all([post({ Origin: own.server.url }), post({ 'Sec-Fetch-Site': 'same-origin' })])).toEqual([
       303, 303,
     ]);
   });
-  expect(shopSide.look(jobId)[0]?.answers).toHaveLength(1);
+  expect(own.side.look(jobId)[0]?.answers).toHaveLength(1);
 });
 
 test('a wrong, a revoked and an empty link look the same; what was taken back is gone', async ({
   browser,
   request,
 }) => {
-  const { jobId, link } = shopSide.sendFirst();
+  const { jobId, link } = own.side.sendFirst();
   const words = 'This link does not work';
   await withPhone(browser, async (sheet, page) => {
     await sheet.open(link);
     await sheet.openChange();
     await sheet.changeWords.fill('Could the bird look left?');
-    shopSide.takeBack(jobId);
+    own.side.takeBack(jobId);
     await sheet.sendChangeButton.click();
     await expect(sheet.refusal).toContainText('The shop took that look back');
     await expect(sheet.refusal).toContainText('Could the bird look left?');
     await expectAccessible(page);
 
-    for (const address of [link, `${link}?rev=7`, `${link}x`, `${server.url}/proof/none`]) {
+    for (const address of [link, `${link}?rev=7`, `${link}x`, `${own.server.url}/proof/none`]) {
       expect((await page.goto(address))?.status()).toBe(404);
       await expect(page.getByRole('heading', { level: 1 })).toHaveText(words);
       await expect(page).toHaveTitle(words);
     }
     await expectAccessible(page);
   });
-  const other = shopSide.sendFirst();
-  shopSide.revokeLink(other.jobId);
+  const other = own.side.sendFirst();
+  own.side.revokeLink(other.jobId);
   const revoked = await request.get(other.link);
   expect([revoked.status(), await revoked.text()]).toEqual([404, expect.stringContaining(words)]);
   expect((await request.post(`${other.link}/opened`, { form: { revision: 'x' } })).status()).toBe(404);
 });
 
 test('pictures are for whoever has the link, and may be kept by them', async ({ browser, request }) => {
-  const [mine, other] = [shopSide.sendFirst(), shopSide.sendFirst()];
+  const [mine, other] = [own.side.sendFirst(), own.side.sendFirst()];
   let address = '';
   await withPhone(browser, async (sheet) => {
     await sheet.open(mine.link);
     address = (await sheet.picture('Front').getAttribute('src')) ?? '';
   });
-  const picture = await request.get(server.url + address);
+  const picture = await request.get(own.server.url + address);
   expect([picture.status(), picture.headers()['content-type'], picture.headers()['cache-control']]).toEqual([
     200,
     'image/webp',
     'private, max-age=31536000, immutable',
   ]);
   const throughAnother = address.replace(new URL(mine.link).pathname, new URL(other.link).pathname);
-  expect((await request.get(server.url + throughAnother)).status()).toBe(404);
+  expect((await request.get(own.server.url + throughAnother)).status()).toBe(404);
 });
 
 test('a yes that the shop noted down is shown as that', async ({ browser }) => {
-  const { jobId, link } = shopSide.sendFirst();
-  shopSide.noteYes(jobId);
+  const { jobId, link } = own.side.sendFirst();
+  own.side.noteYes(jobId);
   await withPhone(browser, async (sheet, page) => {
     await sheet.open(link);
     await expect(sheet.answer).toContainText('Otterbank Press noted your yes to Rev 1, given by phone');
@@ -248,7 +242,7 @@ test('a yes that the shop noted down is shown as that', async ({ browser }) => {
 });
 
 test('the page can be answered by keys alone, and has nothing axe finds fault with', async ({ browser }) => {
-  const { link } = shopSide.sendFirst();
+  const { link } = own.side.sendFirst();
   for (const viewport of [phone.viewport, { width: 1440, height: 900 }]) {
     await withPhone(
       browser,
@@ -279,7 +273,7 @@ test('the page can be answered by keys alone, and has nothing axe finds fault wi
 });
 
 test('the line scrolls in a box of its own, and takes few pictures to show', async ({ browser }) => {
-  const { link } = shopSide.sendInEverySize();
+  const { link } = own.side.sendInEverySize();
   await withPhone(browser, async (sheet, page) => {
     const pictures: string[] = [];
     page.on('request', (request) => {
@@ -303,7 +297,7 @@ test('the line scrolls in a box of its own, and takes few pictures to show', asy
 
 // WCAG 2.2: 1.4.10 (320 CSS px wide) and 1.4.4 (text at 200 %).
 test('nothing stands beside the page on a narrow phone or with large text', async ({ browser }) => {
-  const { link } = shopSide.sendFirst();
+  const { link } = own.side.sendFirst();
   await withPhone(
     browser,
     async (sheet, page) => {

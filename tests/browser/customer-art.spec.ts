@@ -1,19 +1,10 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Browser, Page } from '@playwright/test';
-import { type RunningServer, startServer } from './fixtures/server';
+import { ownShop } from './fixtures/own-shop';
 import { expect, phone, test, watchPage } from './fixtures/shop';
-import { OWNER, ShopSide } from './fixtures/shop-side';
 import { ArtLinkPage } from './pages/art-link-page';
-import { Door } from './pages/door';
 
-let server: RunningServer;
-let shopSide: ShopSide;
-
-test.beforeAll(async () => {
-  server = await startServer();
-  shopSide = new ShopSide(server);
-});
-test.afterAll(() => server.remove());
+const own = ownShop();
 
 const svg = (inside: string) =>
   Buffer.from(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 200 100">${inside}</svg>`);
@@ -41,10 +32,8 @@ async function onPhone(browser: Browser, scripts: boolean, use: (art: ArtLinkPag
 
 /** Signs the owner in and makes the link on a job's page. */
 async function madeLink(page: Page, jobId: string): Promise<string> {
-  await page.goto(`${server.url}/sign-in`);
-  await new Door(page).signIn(OWNER.email, OWNER.password);
-  await page.waitForURL('**/jobs');
-  await page.goto(`${server.url}/jobs/${jobId}`);
+  await own.signIn(page);
+  await page.goto(`${own.server.url}/jobs/${jobId}`);
   await page.getByText('Let the customer send art', { exact: true }).click();
   await page.getByRole('button', { name: 'Make the link' }).click();
   return page.getByLabel(/^Link for .* to send pictures$/).inputValue();
@@ -54,7 +43,7 @@ test('a customer sends pictures from a phone and is told at once what will becom
   page,
   browser,
 }) => {
-  const { jobId } = shopSide.layOut();
+  const { jobId } = own.side.layOut();
   const link = await madeLink(page, jobId);
   await onPhone(browser, true, async (art, customer) => {
     await art.open(link);
@@ -95,7 +84,7 @@ test('a customer sends pictures from a phone and is told at once what will becom
 });
 
 test('a customer without scripts sends a picture by a plain form', async ({ page, browser }) => {
-  const { jobId } = shopSide.layOut();
+  const { jobId } = own.side.layOut();
   const link = await madeLink(page, jobId);
   await onPhone(browser, false, async (art, customer) => {
     await art.open(link);
@@ -109,7 +98,7 @@ test('a customer without scripts sends a picture by a plain form', async ({ page
 });
 
 test('a link to send art opens no proof sheet, and another page cannot send with it', async ({ page, request }) => {
-  const { jobId } = shopSide.layOut();
+  const { jobId } = own.side.layOut();
   const link = await madeLink(page, jobId);
   expect((await request.get(link.replace('/art/', '/proof/'))).status()).toBe(404);
   const api = link.replace('/art/', '/api/art/customer/');

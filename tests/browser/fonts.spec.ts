@@ -1,22 +1,16 @@
 import AxeBuilder from '@axe-core/playwright';
-import { type RunningServer, startServer } from './fixtures/server';
+import { ownShop } from './fixtures/own-shop';
 import { expect, test } from './fixtures/shop';
-import { OWNER, ShopSide } from './fixtures/shop-side';
+import { OWNER } from './fixtures/shop-side';
 import { Door } from './pages/door';
 import { FontsPage } from './pages/fonts-page';
 
 const OWN = 'node_modules/@expo-google-fonts/rubik/300Light_Italic/Rubik_300Light_Italic.ttf';
 
-let server: RunningServer;
-
-test.beforeAll(async () => {
-  server = await startServer();
-  new ShopSide(server);
-});
-test.afterAll(() => server.remove());
+const own = ownShop();
 
 test('a font of the shop’s own is handed over, shown set in itself, and taken off the list', async ({ page }) => {
-  await page.goto(`${server.url}/sign-in`);
+  await page.goto(`${own.server.url}/sign-in`);
   await new Door(page).signIn(OWNER.email, OWNER.password);
   const fonts = new FontsPage(page);
   await fonts.open();
@@ -39,5 +33,5 @@ test('a font of the shop’s own is handed over, shown set in itself, and taken 
 
 async function licenceAddress(fonts: FontsPage): Promise<string> {
   const link = fonts.shipped('Graduate').getByRole('link', { name: 'Licence of Graduate' });
-  return `${server.url}${await link.getAttribute('href')}`;
+  return `${own.server.url}${await link.getAttribute('href')}`;
 }

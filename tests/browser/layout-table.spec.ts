@@ -2,29 +2,21 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Browser, Page } from '@playwright/test';
 import jsqr from 'jsqr';
 import sharp from 'sharp';
-import { type RunningServer, startServer } from './fixtures/server';
+import { ownShop } from './fixtures/own-shop';
 import { expect, phone, test, watchPage } from './fixtures/shop';
-import { OWNER, ShopSide } from './fixtures/shop-side';
-import { Door } from './pages/door';
 import { LayoutTable } from './pages/layout-table';
 
 const WIDE = { viewport: { width: 1440, height: 900 } } as const;
 
-let server: RunningServer;
-let shopSide: ShopSide;
+const own = ownShop();
 let signedIn: Awaited<ReturnType<Awaited<ReturnType<Browser['newContext']>>['storageState']>>;
 
 test.beforeAll(async ({ browser }) => {
-  server = await startServer();
-  shopSide = new ShopSide(server);
   const page = await browser.newPage();
-  await page.goto(`${server.url}/sign-in`);
-  await new Door(page).signIn(OWNER.email, OWNER.password);
-  await page.waitForURL('**/jobs');
+  await own.signIn(page);
   signedIn = await page.context().storageState();
   await page.close();
 });
-test.afterAll(() => server.remove());
 
 type Options = Parameters<Browser['newContext']>[0];
 
@@ -34,7 +26,7 @@ function makerAt(browser: Browser, options: Options = WIDE) {
 }
 
 async function tableOn(page: Page, jobId: string): Promise<LayoutTable> {
-  await page.goto(`${server.url}/jobs/${jobId}/table`);
+  await page.goto(`${own.server.url}/jobs/${jobId}/table`);
   const table = new LayoutTable(page);
   await table.paper.waitFor();
   // The size most are ordered in comes first: two sizes are ordered alike here.
@@ -48,7 +40,7 @@ async function seriousFaults(page: Page): Promise<string[]> {
 }
 
 test('every command is listed with its key, found by typing, and says why it cannot run', async ({ browser }) => {
-  const { jobId } = shopSide.layOut();
+  const { jobId } = own.side.layOut();
   const context = await makerAt(browser);
   const page = await context.newPage();
   const seen = watchPage(page);
@@ -79,7 +71,7 @@ test('every command is listed with its key, found by typing, and says why it can
 test('prints are doubled, ordered, pinned and hidden by key and on their slips, and all of it is said', async ({
   browser,
 }) => {
-  const { jobId } = shopSide.layOut();
+  const { jobId } = own.side.layOut();
   const context = await makerAt(browser);
   const page = await context.newPage();
   const table = await tableOn(page, jobId);
@@ -125,7 +117,7 @@ test('prints are doubled, ordered, pinned and hidden by key and on their slips, 
 });
 
 test('what was done can still be undone after the page was loaded again', async ({ browser }) => {
-  const { jobId } = shopSide.layOut();
+  const { jobId } = own.side.layOut();
   const context = await makerAt(browser);
   const page = await context.newPage();
   const table = await tableOn(page, jobId);
@@ -145,7 +137,7 @@ test('what was done can still be undone after the page was loaded again', async 
 test('two windows on one job: the second is told, sees both copies and what differs, and loses neither', async ({
   browser,
 }) => {
-  const { jobId } = shopSide.layOut();
+  const { jobId } = own.side.layOut();
   const context = await makerAt(browser);
   const first = await tableOn(await context.newPage(), jobId);
   const second = await tableOn(await context.newPage(), jobId);
@@ -168,7 +160,7 @@ test('two windows on one job: the second is told, sees both copies and what diff
 });
 
 test('a picture handed over on the phone appears on the open table by itself', async ({ browser }) => {
-  const { jobId } = shopSide.layOut();
+  const { jobId } = own.side.layOut();
   const context = await makerAt(browser);
   const page = await context.newPage();
   const table = await tableOn(page, jobId);
@@ -209,9 +201,9 @@ test('a picture handed over on the phone appears on the open table by itself', a
 
 test('an address that is made up opens nothing, and says what to do', async ({ browser }) => {
   const page = await browser.newPage();
-  await page.goto(`${server.url}/phone/${'A'.repeat(52)}`);
+  await page.goto(`${own.server.url}/phone/${'A'.repeat(52)}`);
   await expect(page.getByRole('heading', { name: 'This page is not here' })).toBeVisible();
-  const sent = await page.request.post(`${server.url}/api/art/phone/${'A'.repeat(52)}?name=x.png`, { data: 'x' });
+  const sent = await page.request.post(`${own.server.url}/api/art/phone/${'A'.repeat(52)}?name=x.png`, { data: 'x' });
   expect([sent.status(), await sent.json()]).toEqual([403, { ok: false, reason: 'wrong' }]);
   await page.close();
 });
@@ -219,7 +211,7 @@ test('an address that is made up opens nothing, and says what to do', async ({ b
 test('on a phone: a picture from its roll, a place, a width, and on to sending, never sideways', async ({
   browser,
 }) => {
-  const { jobId } = shopSide.layOut();
+  const { jobId } = own.side.layOut();
   const context = await makerAt(browser, phone);
   const page = await context.newPage();
   const seen = watchPage(page);

@@ -1,31 +1,20 @@
 import AxeBuilder from '@axe-core/playwright';
-import { type RunningServer, startServer } from './fixtures/server';
+import { ownShop } from './fixtures/own-shop';
 import { expect, test, watchPage } from './fixtures/shop';
-import { OWNER, ShopSide } from './fixtures/shop-side';
-import { Door } from './pages/door';
 import { LayoutTable } from './pages/layout-table';
 import { LetteringSlips } from './pages/lettering-slips';
 
-let server: RunningServer;
-let shopSide: ShopSide;
-
-test.beforeAll(async () => {
-  server = await startServer();
-  shopSide = new ShopSide(server);
-});
-test.afterAll(() => server.remove());
+const own = ownShop();
 
 test('a name and a number are set on the back, said and sized otherwise, and are there after the page is loaded again', async ({
   browser,
 }) => {
-  const { jobId } = shopSide.layOut();
+  const { jobId } = own.side.layOut();
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
   const page = await context.newPage();
-  await page.goto(`${server.url}/sign-in`);
-  await new Door(page).signIn(OWNER.email, OWNER.password);
-  await page.waitForURL('**/jobs');
+  await own.signIn(page);
   const seen = watchPage(page);
-  await page.goto(`${server.url}/jobs/${jobId}/table`);
+  await page.goto(`${own.server.url}/jobs/${jobId}/table`);
   const table = new LayoutTable(page);
   const lettering = new LetteringSlips(page);
   await table.showSize('M');

@@ -1,34 +1,27 @@
-import { type RunningServer, startServer } from './fixtures/server';
+import { ownShop } from './fixtures/own-shop';
 import { expect, phone, test, watchPage } from './fixtures/shop';
-import { OWNER, ShopSide } from './fixtures/shop-side';
+import { OWNER } from './fixtures/shop-side';
 import { Door } from './pages/door';
 import { ProofSheet } from './pages/proof-sheet';
 import { RevisionPages } from './pages/revision-pages';
 
 const WHY = 'The stripe runs from sleeve to sleeve on purpose.\nAs on the old shirts.';
 
-let server: RunningServer;
-let shopSide: ShopSide;
-
-test.beforeAll(async () => {
-  server = await startServer();
-  shopSide = new ShopSide(server);
-});
-test.afterAll(() => server.remove());
+const own = ownShop();
 
 test('a print over a seam is sent with a word why it is meant so, and the customer reads it', async ({ browser }) => {
   test.slow();
-  const { jobId } = shopSide.layOutTooWide();
+  const { jobId } = own.side.layOutTooWide();
   const bench = await browser.newPage();
   const seen = watchPage(bench);
   const pages = new RevisionPages(bench);
   const stopped = pages.stopped('Crest');
 
   await test.step('the send page says what is wrong, on which size, and where to mend it', async () => {
-    await bench.goto(`${server.url}/sign-in`);
+    await bench.goto(`${own.server.url}/sign-in`);
     await new Door(bench).signIn(OWNER.email, OWNER.password);
     await bench.getByRole('link', { name: 'Autumn relay shirts' }).first().waitFor();
-    await bench.goto(`${server.url}/jobs/${jobId}/send`);
+    await bench.goto(`${own.server.url}/jobs/${jobId}/send`);
     await expect(stopped).toContainText(/Crest, full front: .*wider than the space between the armholes.* on Youth S/);
     await expect(stopped.getByRole('link', { name: 'Mend it on the layout table' })).toHaveAttribute(
       'href',
@@ -42,12 +35,12 @@ test('a print over a seam is sent with a word why it is meant so, and the custom
     await pages.sendButton.click();
     await expect(pages.refusal).toContainText('Write why Crest is meant so, or mend it on the layout table.');
     await expect(bench.getByLabel(/^A note to/)).toHaveValue('Have a look at the stripe.');
-    expect(shopSide.look(jobId)).toEqual([]);
+    expect(own.side.look(jobId)).toEqual([]);
   });
 
   await test.step('a print changed in another window meanwhile is shown as it is now, with nothing typed lost', async () => {
     await stopped.getByLabel('Why it is meant so').fill(WHY);
-    shopSide.widen(jobId);
+    own.side.widen(jobId);
     await pages.sendButton.click();
     await expect(pages.refusal).toContainText('the layout was changed in another window');
     await expect(stopped.getByLabel('Why it is meant so')).toHaveValue(WHY);
@@ -71,8 +64,8 @@ test('a print over a seam is sent with a word why it is meant so, and the custom
   await test.step('the specification says it, and the next form has it filled in', async () => {
     await bench.goto(`${bench.url()}/specification`);
     await expect(bench.getByText(/on Youth S, and meant so\. The maker says: The stripe runs/)).toBeVisible();
-    shopSide.widen(jobId);
-    await bench.goto(`${server.url}/jobs/${jobId}/send`);
+    own.side.widen(jobId);
+    await bench.goto(`${own.server.url}/jobs/${jobId}/send`);
     await expect(stopped.getByLabel('Why it is meant so')).toHaveValue(WHY);
   });
   expect(seen).toEqual([]);

@@ -1,10 +1,8 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { type RunningServer, startServer } from './fixtures/server';
+import { ownShop } from './fixtures/own-shop';
 import { expect, phone, test, watchPage } from './fixtures/shop';
-import { OWNER, ShopSide } from './fixtures/shop-side';
 import { ArtPage } from './pages/art-page';
-import { Door } from './pages/door';
 import { JobPage } from './pages/job-page';
 import { LayoutTable } from './pages/layout-table';
 
@@ -12,20 +10,7 @@ import { LayoutTable } from './pages/layout-table';
 const ON_WHITE = 'heron-crest-on-white.jpg';
 const WHITE = '#FFFFFF';
 
-let server: RunningServer;
-let shopSide: ShopSide;
-
-test.beforeAll(async () => {
-  server = await startServer();
-  shopSide = new ShopSide(server);
-});
-test.afterAll(() => server.remove());
-
-async function signIn(page: Page): Promise<void> {
-  await page.goto(`${server.url}/sign-in`);
-  await new Door(page).signIn(OWNER.email, OWNER.password);
-  await page.waitForURL('**/jobs');
-}
+const own = ownShop();
 
 /** How many pixels drawn on the paper are white; what lies over the paper does not count. */
 function whiteOn(table: LayoutTable): Promise<number> {
@@ -48,17 +33,17 @@ async function seriousFaults(page: Page): Promise<string[]> {
 }
 
 test('a logo on white is found out, its backing knocked out, kept, and used on the print', async ({ page }) => {
-  const { jobId } = shopSide.layOut();
+  const { jobId } = own.side.layOut();
   const art = new ArtPage(page);
   const table = new LayoutTable(page);
   let whiteOnTable = 0;
 
   await test.step('it is uploaded and laid on the back, box and all', async () => {
-    await signIn(page);
-    await page.goto(`${server.url}/jobs/${jobId}`);
+    await own.signIn(page);
+    await page.goto(`${own.server.url}/jobs/${jobId}`);
     await new JobPage(page).addArt(`prisma/demo/${ON_WHITE}`);
     await expect(art.linkTo(ON_WHITE)).toContainText('Look and mend');
-    await page.goto(`${server.url}/jobs/${jobId}/table`);
+    await page.goto(`${own.server.url}/jobs/${jobId}/table`);
     await table.layOn(ON_WHITE, 'Full back');
     await expect(table.saved).toBeVisible();
     await expect.poll(() => whiteOn(table)).toBeGreaterThan(2_000);
@@ -66,7 +51,7 @@ test('a logo on white is found out, its backing knocked out, kept, and used on t
   });
 
   await test.step('the box is found, with its colour, and offered to be knocked out', async () => {
-    await page.goto(`${server.url}/jobs/${jobId}`);
+    await page.goto(`${own.server.url}/jobs/${jobId}`);
     await art.open(ON_WHITE);
     const box = art.findings.filter({ hasText: 'A box behind it' });
     await expect(box).toContainText(WHITE);
@@ -89,17 +74,17 @@ test('a logo on white is found out, its backing knocked out, kept, and used on t
     await expect(page.getByText('Kept as a picture of its own, and laid on the print')).toBeVisible();
     await expect(page.getByText('Full back on Relay tee: carries this picture')).toBeVisible();
     await expect(page.getByRole('link', { name: 'As it came' })).toBeVisible();
-    await page.goto(`${server.url}/jobs/${jobId}/table`);
+    await page.goto(`${own.server.url}/jobs/${jobId}/table`);
     await page.getByRole('button', { name: 'Turn it over' }).click();
     await expect.poll(() => whiteOn(table)).toBeLessThan(whiteOnTable / 4);
   });
 });
 
 test('a picture is cropped by keys and by numbers, and the step is undone and done again', async ({ page }) => {
-  const { jobId } = shopSide.layOut();
+  const { jobId } = own.side.layOut();
   const art = new ArtPage(page);
-  await signIn(page);
-  await page.goto(`${server.url}/jobs/${jobId}`);
+  await own.signIn(page);
+  await page.goto(`${own.server.url}/jobs/${jobId}`);
   await art.open('crest.png');
   await art.begin('Crop it');
   const wide = Number(await art.field('Width').inputValue());
@@ -126,13 +111,13 @@ test('a picture is cropped by keys and by numbers, and the step is undone and do
 });
 
 test('on a phone the picture stays in sight above the mend in hand', async ({ browser }) => {
-  const { jobId } = shopSide.layOut();
+  const { jobId } = own.side.layOut();
   const context = await browser.newContext(phone);
   const page = await context.newPage();
   const seen = watchPage(page);
   const art = new ArtPage(page);
-  await signIn(page);
-  await page.goto(`${server.url}/jobs/${jobId}`);
+  await own.signIn(page);
+  await page.goto(`${own.server.url}/jobs/${jobId}`);
   await art.open('crest.png');
   await art.begin('Harden the edge');
   await expect(page.getByRole('slider', { name: 'Solid from' })).toBeInViewport();

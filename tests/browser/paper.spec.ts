@@ -1,41 +1,33 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Browser, Page } from '@playwright/test';
-import { type RunningServer, startServer } from './fixtures/server';
+import { ownShop } from './fixtures/own-shop';
 import { expect, test, watchPage } from './fixtures/shop';
-import { OWNER, ShopSide } from './fixtures/shop-side';
-import { Door } from './pages/door';
 import { LayoutTable } from './pages/layout-table';
 import { PaperHand } from './pages/paper-hand';
 
 const WIDE = { viewport: { width: 1440, height: 900 } } as const;
 
-let server: RunningServer;
-let shopSide: ShopSide;
+const own = ownShop();
 let signedIn: Awaited<ReturnType<Awaited<ReturnType<Browser['newContext']>>['storageState']>>;
 
 test.beforeAll(async ({ browser }) => {
-  server = await startServer();
-  shopSide = new ShopSide(server);
   const page = await browser.newPage();
-  await page.goto(`${server.url}/sign-in`);
-  await new Door(page).signIn(OWNER.email, OWNER.password);
-  await page.waitForURL('**/jobs');
+  await own.signIn(page);
   signedIn = await page.context().storageState();
   await page.close();
 });
-test.afterAll(() => server.remove());
 
 async function laidOut(browser: Browser, jobId: string): Promise<{ page: Page; table: LayoutTable; hand: PaperHand }> {
   const context = await browser.newContext({ ...WIDE, storageState: signedIn });
   const page = await context.newPage();
-  await page.goto(`${server.url}/jobs/${jobId}/table`);
+  await page.goto(`${own.server.url}/jobs/${jobId}/table`);
   const table = new LayoutTable(page);
   await table.showSize('M');
   return { page, table, hand: new PaperHand(page) };
 }
 
 test('a reading is typed on the tape itself: a fraction, another unit, a step more', async ({ browser }) => {
-  const { page, table } = await laidOut(browser, shopSide.layOut().jobId);
+  const { page, table } = await laidOut(browser, own.side.layOut().jobId);
   const width = table.reading('Width', 'Crest');
   await width.click();
   await page.keyboard.type('3 1/2');
@@ -57,7 +49,7 @@ test('a reading is typed on the tape itself: a fraction, another unit, a step mo
 test('a print is turned by its handle, with the pointer and with keys, and the turn is one step to undo', async ({
   browser,
 }) => {
-  const { page, table, hand } = await laidOut(browser, shopSide.layOut().jobId);
+  const { page, table, hand } = await laidOut(browser, own.side.layOut().jobId);
   const handle = hand.turnHandle('Crest');
   await hand.turnAQuarter('Crest');
   await expect(handle).toHaveAttribute('aria-valuenow', '90');
@@ -75,7 +67,7 @@ test('a print is turned by its handle, with the pointer and with keys, and the t
 });
 
 test('a print in hand shows its height and the nearest seam, and is caught at its usual drop', async ({ browser }) => {
-  const { page, table, hand } = await laidOut(browser, shopSide.layOut().jobId);
+  const { page, table, hand } = await laidOut(browser, own.side.layOut().jobId);
   const seen = watchPage(page);
   // The picture is square: as tall as it is wide.
   await hand.drag(0, 40);
@@ -93,7 +85,7 @@ test('a print in hand shows its height and the nearest seam, and is caught at it
 });
 
 test('what does not fit is marked at the print, and its mark says what its slip says', async ({ browser }) => {
-  const { page, table, hand } = await laidOut(browser, shopSide.layOut().jobId);
+  const { page, table, hand } = await laidOut(browser, own.side.layOut().jobId);
   await table.type('Width', 'Crest', '18');
   const mark = hand.marks('Crest').first();
   await mark.focus();
@@ -110,7 +102,7 @@ test('what does not fit is marked at the print, and its mark says what its slip 
 test('the paper is seen in real size once a card was laid against the screen, and that is remembered here', async ({
   browser,
 }) => {
-  const { page, table } = await laidOut(browser, shopSide.layOut().jobId);
+  const { page, table } = await laidOut(browser, own.side.layOut().jobId);
   const real = page.getByRole('button', { name: /^Real size/ });
   await table.press('1');
   const dialog = page.getByRole('dialog', { name: 'Real size on this screen' });
@@ -132,7 +124,7 @@ test('the paper is seen in real size once a card was laid against the screen, an
 });
 
 test('from a sleeve both faces are named; from a face the other one is turned over to', async ({ browser }) => {
-  const { page } = await laidOut(browser, shopSide.layOut().jobId);
+  const { page } = await laidOut(browser, own.side.layOut().jobId);
   const sides = page.getByRole('group', { name: 'Side' });
   await expect(sides.getByRole('button', { name: 'Turn it over' })).toHaveCount(1);
   await sides.getByRole('button', { name: /left sleeve/i }).click();
