@@ -3,7 +3,14 @@ import { Readable } from 'node:stream';
 import sharp from 'sharp';
 import { starterChart } from '@/lib/domain/garment/starter-charts';
 import type { LayoutDocument } from '@/lib/domain/layout/document';
-import { addGarment, blankFromChart, setCounts, startingPrint } from '@/lib/domain/layout/garment-edits';
+import {
+  addGarment,
+  blankFromChart,
+  setCounts,
+  startingPrint,
+  startingPrintOf,
+} from '@/lib/domain/layout/garment-edits';
+import type { Lettering } from '@/lib/domain/lettering/lettering';
 import type { FitNotes } from '@/lib/domain/revision/fit-notes';
 import type { ArtView } from '@/lib/server/art/list-art';
 import { receiveArt } from '@/lib/server/art/receive-art';
@@ -130,4 +137,21 @@ export async function customerOf(jobId: string): Promise<LinkAccess> {
   const access = link ? await openLink(linkToken(link)) : null;
   if (!access) throw new Error('the job has no link that opens');
   return access;
+}
+
+/** The layout with lettering on the back of its garments. */
+export function withLettering(layout: LayoutDocument, lettering: Lettering): LayoutDocument {
+  const print = startingPrintOf(
+    layout,
+    { kind: 'lettering', lettering },
+    {
+      printId: newId(),
+      name: 'Words',
+      garmentIds: layout.garments.map(({ garmentId }) => garmentId),
+      locationId: 'upperBack',
+      newId,
+    },
+  );
+  if (!print) throw new Error('the upper back does not suit a crew tee');
+  return { ...layout, prints: [...layout.prints, print] };
 }

@@ -1,4 +1,3 @@
-import { startingPrintOf } from '@/lib/domain/layout/garment-edits';
 import { garmentsOnOffer } from '@/lib/domain/layout/with-people';
 import type { ListEdit } from '@/lib/domain/people/list-edit';
 import type { MakerAccess } from '@/lib/server/auth/maker-access';
@@ -9,7 +8,7 @@ import { editPeople } from '@/lib/server/people/edit-people';
 import { takeListCounts } from '@/lib/server/people/take-list-counts';
 import { sendRevision } from '@/lib/server/revisions/send-revision';
 import { letteringOf } from '../unit/lettering/fonts-at-hand';
-import { laidOutJob } from './job-fixture';
+import { laidOutJob, withLettering } from './job-fixture';
 
 /** Somebody of a crew; who names no size gets the first that is offered. */
 export type CrewMember = { readonly name: string; readonly number: string; readonly sizeAt?: number };
@@ -20,22 +19,8 @@ export async function sendCrew(
   crew: readonly CrewMember[],
 ): Promise<{ jobId: string; revisionId: string }> {
   const { jobId } = await laidOutJob(maker);
-  await editDraft(maker, jobId, (layout) => {
-    const lettering = letteringOf(['{name}', '{number}'], { squeezeFloorPercent: 50 });
-    const print = startingPrintOf(
-      layout,
-      { kind: 'lettering', lettering },
-      {
-        printId: newId(),
-        name: 'Words',
-        garmentIds: layout.garments.map(({ garmentId }) => garmentId),
-        locationId: 'upperBack',
-        newId,
-      },
-    );
-    if (!print) throw new Error('the upper back does not suit a crew tee');
-    return { ...layout, prints: [...layout.prints, print] };
-  });
+  const lettering = letteringOf(['{name}', '{number}'], { squeezeFloorPercent: 50 });
+  await editDraft(maker, jobId, (layout) => withLettering(layout, lettering));
   const job = await whole(maker, jobId);
   const [garment] = garmentsOnOffer(job.draft.layout, ({ size }) => size.label);
   if (!garment) throw new Error('no garment');

@@ -1,12 +1,10 @@
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { LayoutDocument } from '@/lib/domain/layout/document';
-import { setCounts, startingPrintOf } from '@/lib/domain/layout/garment-edits';
+import { setCounts } from '@/lib/domain/layout/garment-edits';
 import { composePrints } from '@/lib/domain/layout/scene';
 import { typeCase } from '@/lib/domain/layout/type-case';
 import type { Lettering } from '@/lib/domain/lettering/lettering';
 import { reader } from '@/lib/server/db/database';
-import { newId } from '@/lib/server/db/new-id';
 import { editDraft, saveDraft } from '@/lib/server/drafts/drafts';
 import { printPng } from '@/lib/server/draw/print-png';
 import { createJob } from '@/lib/server/jobs/create-job';
@@ -18,7 +16,7 @@ import { loadTypeEngine } from '@/lib/server/text/load-type-engine';
 import { teeWithPrints } from '../unit/layout/sample-layout';
 import { letteringOf, shippedFont } from '../unit/lettering/fonts-at-hand';
 import { type FreshDatabase, freshDatabase } from './database';
-import { addShop, customerOf, sendNow, someMaker } from './job-fixture';
+import { addShop, customerOf, sendNow, someMaker, withLettering } from './job-fixture';
 
 let fresh: FreshDatabase;
 const maker = someMaker();
@@ -30,23 +28,6 @@ afterAll(() => fresh.remove());
 
 const MM_PER_PX = 25.4 / 300;
 const LINED = { outline: { hex: '#FFCC00', widthUm: 3_000 }, hex: '#C02020' } as const;
-
-/** The layout with lettering on the back of its garments. */
-function withLettering(layout: LayoutDocument, lettering: Lettering): LayoutDocument {
-  const print = startingPrintOf(
-    layout,
-    { kind: 'lettering', lettering },
-    {
-      printId: newId(),
-      name: 'Words',
-      garmentIds: layout.garments.map(({ garmentId }) => garmentId),
-      locationId: 'upperBack',
-      newId,
-    },
-  );
-  if (!print) throw new Error('the upper back does not suit a crew tee');
-  return { ...layout, prints: [...layout.prints, print] };
-}
 
 /** A job with twelve tees and no picture. */
 async function bareJob(): Promise<string> {
