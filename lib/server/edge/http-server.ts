@@ -20,11 +20,12 @@ const HEADERS_MS = 20_000;
 const KEEP_ALIVE_MS = 65_000;
 
 function refuse(request: IncomingMessage, response: ServerResponse, refusal: BodyRefusal): void {
+  // Not with Connection: close: Node would then hang up as soon as it has answered, and whoever is still sending sees that
+  // instead of the answer.
   response.writeHead(refusal.status, {
     'Content-Type': 'text/plain; charset=utf-8',
     'Cache-Control': 'no-store',
     'X-Content-Type-Options': 'nosniff',
-    Connection: 'close',
   });
   response.end(`${refusal.sentence}\n`);
   request.resume();
